@@ -79,7 +79,8 @@ _END_CUT = "end cut along the rake"
 _RAKED = ("step at the rake", "gable courses")
 _ENDS_CUT = expression(  # what angle do I cut those ends at
     _LEAD + r"(?:what|which)(?:['’]?s| is)?(?: the)? (?:angle|bevel|cut)\b(?!.*\b(?:saw|mit(?:er|re)|corner|hip|valley)\b)"
-    r"[^\d?]*\b(?:cut|cuts|ends?|board'?s?)\b[^\d?]*\W*",
+    r"[^\d?]*\b(?:cut|cuts|ends?|board'?s?)\b[^\d?]*\W*"
+    rf"|{_LEAD}(?:the )?angle\b[^\d?]*\b(?:end cuts?|ends?)\b[^\d?]*\W*",  # the angle between the end cut and the long edge
     re.IGNORECASE,
 )
 _IN_SQUARES = expression(  # in squares, with 15 percent waste

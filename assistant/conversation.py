@@ -16,6 +16,7 @@ from assistant.facts import Facts, places
 from assistant.going_back import remember
 from assistant.heard_all import denied
 from assistant.idle import of_no_effect
+from assistant.joined_reply import joined_reply
 from assistant.kind_asked import hold_to_what_is_asked
 from assistant.likely_change import as_is_likely
 from assistant.line_apart import without_opening
@@ -95,6 +96,7 @@ class Conversation:
             asked = self.pending
             context.joined(self, record, text)
             at_the_saw.go_on_at_the_saw(self, record, asked)
+        joined_reply(self, record, text, state)
         if waited is None and before is None:
             look_past_story(self, record, text)
         ask_their_size(self, record, text)

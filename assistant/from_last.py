@@ -24,6 +24,7 @@ from assistant.said_over import places_of
 from assistant.same_wall import of_the_same_wall
 from assistant.still_open import goes_on_from, let_fall
 from assistant.two_sizes import frame_of
+from assistant.usual import ODD
 from intents.expressions import expression
 from intents.question import Question
 from solvers.quantities import Area, Count, Length, Money, Number, Pitch, Quantity
@@ -235,7 +236,7 @@ def _another_frame(c: Conversation, record: Record, text: str) -> bool:
     c.last, trial = frame, blank(record["heard"], record["via"], c.job, record["file"])
     c.take(trial, _ACROSS.sub("", text))
     c.last = c.last if trial["outcome"] == "answered" else last
-    if c.last is last and trial["outcome"] != "asks" and not _MEASURED_TOO.search(text):
+    if c.last is last and ODD not in trial["ask"] and not _MEASURED_TOO.search(text):  # no frame is 114 feet
         c.pending = None
         way = c.worked(Asked(topic, {}, last.tape_step, last.metric), frame_of(places, last))
         c.finish(trial, [way], Question(topic.name))

@@ -21,6 +21,7 @@ from assistant.said_over import OF_THEM, same_value, stem
 from assistant.told_outright import told_outright
 from assistant.told_round import State, put_back, state_of
 from assistant.units_kept import in_its_unit
+from assistant.usual import ODD
 from assistant.ways import same_answer, which_way
 from assistant.who_says_so import SMALL
 from intents.expressions import expression
@@ -42,7 +43,6 @@ DOUBTED, UNLIKELY = 0.95, 0.1  # how likely another given must be for one to be 
 SURELY = 0.9  # how likely a line must stay for another question to be doubted that it was answered as
 MOST_WORDS, MOST_NUMBERS = 24, 3
 ALL = 100  # percent
-ODD = "It is mostly"  # as `usual` says of what no such given is
 AGAIN = "I can't make that fit. "
 _TO_NOTHING = expression(  # what is said of a line that came to nothing, and of a number that is odd where it went
     r"I understood |I don.t know what to make of |That is not something I work out|What should I change about "

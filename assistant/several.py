@@ -97,6 +97,9 @@ MOST_ADDED = 2  # times as much, from which on nobody says it in percent
 _PLAIN_SHARE = 10  # parts of a share that is said as one: a tenth; 0.87 of it is less 13 percent
 LONGEST = 120  # characters of such a line
 _OF_A_WALL = frozenset(map(stem, ("window", "door", "opening")))
+_OTHER_ONE = expression(  # the line before told of another one than that before it: the eave at the back is 58
+    r"\b(?:that one|other|another|second|next|rear|at the (?:back|front)|north|south|east|west)\b", re.IGNORECASE
+)
 _OPENED = expression(
     r"(?:(?:and|but|ok|now|then|so)[ ,]+)*(?:less|minus|with|take|plus|there'?s|it'?s got|got|has|an?|one|two|three|forgot)\b"
     r"(?!.*\b(?:walls?|area|squares?)\b).*\b(?:windows?|doors?|openings?)\b.*",
@@ -117,6 +120,10 @@ def so_many(c: Conversation, record: Record, text: str) -> bool:
     count = _count(found) if found else 0
     if found is None or not 2 <= count <= MOST or not _of_these(found, last):
         return False
+    if found["both"] and last.changed and last.past and _OTHER_ONE.search(str(last.record.get("heard", ""))):
+        whose = "Two of this one, or this one and the one before it? Say “two of them”, or “add the two together”."
+        put_asked(record, last.topic.name, whose)
+        return True
     name = TOGETHER.get(last.topic.name, ("", ""))[0]
     if name and name in last.givens:
         before = last.givens[name].value

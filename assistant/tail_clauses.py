@@ -61,6 +61,7 @@ _WOOD = expression(r"\b(?:cedar|oak|fir|birch|pine)\b", re.I)  # several woods e
 _HOLD_ON = expression(
     r"\W*(?:hold on|hold up|hang on|hang about|one sec|just a sec(?:ond)?|wait a (?:sec|minute))\b[,.:;!]? (?=\S)", re.I
 )
+_OF_IT = expression(r"\b(?:those|that|them|it|too|instead)\b", re.I)  # which go on from what was asked
 _HOW_SO = expression(  # how did you get that, the apprentice wants to see it done longhand
     r"^(\W*(?:so |and |ok |wait )*(?:how (?:did|do) you|why|how come|where (?:did|does)|what did you)\b[^,;.?]*)[,;.?]\s+\D+$",
     re.I,
@@ -110,7 +111,7 @@ def _good(c: Conversation, trial: Record, left: str, last: Asked | None) -> bool
 def _shorter(text: str, last: Asked | None) -> Iterator[tuple[str, str]]:
     """The line without what may be left out, and that; the least first."""
     held = _HOLD_ON.match(text)
-    if held is not None:
+    if held is not None and not _OF_IT.search(text):
         yield text[held.end() :], ""
     inner = text
     for clause in (_SAY, _BETWEEN):

@@ -40,6 +40,7 @@ _A_FIFTH_MORE = Fraction(6, 5)
 SMALL_GABLE = 9  # ft; under it a gable is rather so many metres wide, where the roof is told in degrees
 LOWEST_DOOR, LARGE = 4, 100  # ft; a whole number that is no size in inches
 _FROM_FEET = 96  # inches, from which what is usual is said in feet
+ODD = "It is mostly"  # as is asked of what no such given is
 METRIC, IMPERIAL = ("mm", "m"), ("ft", "in")  # nobody leaves out centimetres
 METRIC_UNITS = frozenset(("mm", "cm", "m", "m2", "cm2", "mm2", "degC", "dC", "kg", "L"))
 _POINT = expression(r"\.|\bpoint\b", re.IGNORECASE)
@@ -372,7 +373,7 @@ def is_it_meant(parameter: Parameter, given: Given) -> str:
     assert parameter.slot.usual is not None
     least, most = (_shown(parameter, given.value, limit) for limit in parameter.slot.usual)
     said = reading(given.value.value, given.value.unit).split(" (")[0]
-    return f"Is the {parameter.label} {said}? It is mostly {least} to {most}: say yes, or say it again with its unit."
+    return f"Is the {parameter.label} {said}? {ODD} {least} to {most}: say yes, or say it again with its unit."
 
 
 def mostly(parameter: Parameter) -> str:
