@@ -96,12 +96,12 @@ class Conversation:
             asked = self.pending
             context.joined(self, record, text)
             at_the_saw.go_on_at_the_saw(self, record, asked)
-        joined_reply(self, record, text, state)
         if waited is None and before is None:
             look_past_story(self, record, text)
         ask_their_size(self, record, text)
         taken_over.taken_over(self, record, text, waited)
         told_in_parts(self, record, text, waited)
+        joined_reply(self, record, text, state)
         as_is_likely(self, record, text, state)
         two_changes(self, record, text, state)
         hold_to_what_is_asked(self, record, text, state)

@@ -1,5 +1,5 @@
-"""A reply that came to nothing by itself, read in one sentence with the question it was asked for: trim round seven windows |
-3 foot by 5 foot, all four sides.
+"""A list that was told in reply and came to nothing by itself, read in one sentence with the question it was asked for: trim
+round seven windows | 3 foot by 5 foot, all four sides.
 
 It is taken where the two together are that question, answered, with all that was told before as it was.
 """
@@ -25,6 +25,8 @@ def joined_reply(c: Conversation, record: Record, text: str, before: State) -> N
         return
     if record["outcome"] not in ("asks", "declined") or asked_for["outcome"] != "asks" or not numbers_in(text):
         return
+    if waited.asked.topic.parameter(waited.wanted).kind is not tuple:
+        return  # one number is told by itself; a price beside it is none
     mine = c.pending is not None and c.pending.asked is not None and c.pending.asked.topic is waited.asked.topic
     line = f"{asked_for['heard'].rstrip(' .?!,')}, {text}"
     if mine or len(line) > MOST_READ:

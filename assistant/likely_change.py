@@ -226,6 +226,8 @@ def _rather_stays(c: Conversation, record: Record, text: str, last: Asked, known
         return
     if any(asked.topic.name == record["topic"] for asked in before[EARLIER]):  # type: ignore[attr-defined]
         return  # one that was asked before: and 88, of the corner that the saw was asked about
+    if any(given["from"] == "earlier" for given in record["givens"]):
+        return  # the next thing of the same roof
     givens, _ = _told(c, text, last, known)
     if not givens:
         return

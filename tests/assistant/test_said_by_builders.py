@@ -69,7 +69,7 @@ def test_is_never_answered_as_it_is(said: str) -> None:
         (("weight of 20 boards at 14 lb", "and in kilos?"), "127 kg"),
         (("ladder footing for 14 ft", "No, sixteen. I said sixteen."), "48 in (4 ft)"),
         (("five slats 3 1/2 wide in a 40 inch opening, gaps at both ends too", "and with six of em"), "2 11/16 in"),
-        (("dew point at 20 C and 60 percent", "at 40"), "30.8 °C"),
+        (("dew point at 20 C and 60 percent", "at 40 C"), "30.8 °C"),
         (("rake return 6/12", "no, I meant 8, I said 8"), "61.8°"),
     ],
 )

@@ -98,7 +98,7 @@ def test_it_says_which_unit_it_took() -> None:
 @pytest.mark.parametrize(
     ("lines", "asked"),
     [
-        (("dew point at 20 C and 60 percent", "at 70"), "Is the temperature 70 °C?"),  # hotter than any wall, and no crash
+        (("dew point at 20 C and 60 percent", "at 70 C"), "Is the temperature 70 °C?"),  # hotter than any wall, and no crash
         (("course layout 9 foot wall, exposure 30", "no"), "What is the exposure?"),
         (("course layout 9 foot wall, exposure 30", "what"), "Is the exposure 30 in?"),
     ],
