@@ -13,10 +13,11 @@ from assistant.acts import CHANGES
 from assistant.asked_back import asked_back, left_for_another
 from assistant.change_learned import model, numbers_of, of_line
 from assistant.pending import Asked, Pending
-from assistant.record import Record, become, blank, put_asked
+from assistant.record import Record, become, blank, given_lines, put_asked
 from assistant.said_over import places_of
 from assistant.told_round import State, put_back, state_of
 from assistant.waits import back_to_it
+from assistant.ways import differences
 from intents.elsewhere import outside_of
 from intents.expressions import expression
 
@@ -26,7 +27,7 @@ if TYPE_CHECKING:
     Work = Callable[[Conversation, Record, str], bool]
 
 STAYS = 0.5  # how likely a line that was let fall must be about the question before it, for its loss to be asked about
-_FIRST = "I did not take"
+_FIRST, _AGAIN = "I did not take", "Do you mean the "
 _CHANGES = expression(r"\W*(?:and an?|and the|less|minus|plus|add|take|without|with an?)\b", re.IGNORECASE)  # less the lap
 _DIFFERS = expression(r"\bsame\b.{0,24}\b(?:but|except|without|only)\b|\b(?:but|and) (?:no|without)\b", re.IGNORECASE)
 _SHARES = expression(r"\b(?:half|third|quarter|twice|double) (?:of )?(?:that|it|them)\b", re.IGNORECASE)
@@ -66,7 +67,16 @@ def hold_to_what_fell(c: Conversation, record: Record, text: str, before: State)
     pending, last = before[:2]
     if not isinstance(last, Asked) or c.last is None or record["outcome"] != "answered":
         return
-    if isinstance(pending, Pending) and (pending.asked is None or pending.asked.topic is last.topic or pending.ways):
+    if isinstance(pending, Pending) and _takes_what_is_doubted(record, pending):
+        put_back(c, before)
+        asked = blank(text, record["via"], c.job, record["file"])
+        put_asked(asked, last.topic.name, pending.question, given_lines(last.topic, last.givens.values()))
+        become(record, asked)
+        return
+    if isinstance(pending, Pending) and any(_same_givens(way.asked, c.last) for way in pending.ways):
+        return  # a yes settled it
+    other = isinstance(pending, Pending) and not pending.question.startswith(_AGAIN)
+    if isinstance(pending, Pending) and other and (pending.asked is None or pending.asked.topic is last.topic or pending.ways):
         return  # what is asked is of that answer itself
     fell = let_fall(c, last)
     if fell is None or c.last is last or _said_over(fell, text):
@@ -79,6 +89,19 @@ def hold_to_what_fell(c: Conversation, record: Record, text: str, before: State)
     asked = blank(text, record["via"], c.job, record["file"])
     _ask_whose(c, asked, text, fell, last)
     become(record, asked)
+
+
+def _same_givens(one: Asked, other: Asked) -> bool:
+    mine, theirs = ({name: given.value for name, given in asked.givens.items()} for asked in (one, other))
+    return mine == theirs
+
+
+def _takes_what_is_doubted(record: Record, pending: Pending) -> bool:
+    """Whether another question took over a value of which it is still asked what it is: the pitch of that same roof."""
+    if len(pending.ways) < 2 or pending.asked is None or record["topic"] == pending.asked.topic.name:
+        return False
+    doubted = {pending.asked.topic.parameter(name).label for name in differences(pending.ways)}
+    return any(given["from"] == "earlier" and given["name"] in doubted for given in record["givens"])
 
 
 def _carried(now: Asked, last: Asked) -> bool:
