@@ -17,6 +17,7 @@ from assistant.names import SUM
 from assistant.record import Record, given_lines, listed
 from assistant.said_over import places_of
 from assistant.speech import spoken
+from assistant.told_round import may_read
 from assistant.usual import unusual
 from assistant.waits import displaced
 from assistant.ways import Way, same_answer
@@ -38,6 +39,7 @@ if TYPE_CHECKING:
 MOST = 3  # lines kept in mind
 LONGEST = 200  # characters of such a line
 TOGETHER = 280  # characters of what was stated and a question
+MOST_READ = 560  # and of all that is read for one line
 TOKENS = 48  # and tokens: the longest of the question sets that is answered so has 35
 OVER = frozenset("over that those these them top all also".split())  # a line with one of these goes on from what was stated
 LAYERED = ("build-out", "fastener length")  # what is asked of layers
@@ -69,7 +71,7 @@ def joined(c: Conversation, record: Record, text: str) -> bool:
     partly: tuple[Question, list[Way]] | None = None  # it lacks less than it did
     for back in range(1, len(c.told) + 1):
         told = "; ".join(c.told[-back:]) + "; "
-        if len(told) + len(text) > TOGETHER or len(tokenize(told + text)) > TOKENS:
+        if not may_read(c, told + text, MOST_READ) or len(told) + len(text) > TOGETHER or len(tokenize(told + text)) > TOKENS:
             break
         question = _whole(c, told, text)
         if question and question.topic != (record["topic"] or question.topic):

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from dataclasses import replace
+from itertools import takewhile
 from typing import Any
 
 from assistant import acts, at_the_saw, changes, choices, context, from_last, hearing, replies, taken_over, to_remember
@@ -33,7 +34,7 @@ from assistant.still_open import goes_on_from, hold_to_what_fell
 from assistant.tail_clauses import look_past_remarks
 from assistant.taken_first import TAKEN_FIRST
 from assistant.told_in_parts import told_in_parts
-from assistant.told_round import look_past_story, state_of
+from assistant.told_round import MOST_HEARD, TAKES, look_past_story, may_read, state_of
 from assistant.two_changes import two_changes
 from assistant.units_kept import on_known_scale, units_as_before
 from assistant.usual import is_it_meant, unusual
@@ -77,6 +78,7 @@ class Conversation:
         self.step_shown = self.mark_called = -1
         self.points = Points()
         self.reads: dict[str, Reading] = {}  # what was read for the line being answered
+        self.taken = 0  # what it took so far, in signs that were taken as a line
         self.alternatives: Sequence[tuple[str, str]] = ()
 
     def answer(
@@ -87,7 +89,7 @@ class Conversation:
         `alternatives` are pairs (word, what it may have been) for words that were heard with doubt.
         """
         record = blank(text, via, self.job, file)
-        self.points, self.alternatives, self.reads = Points(), alternatives, {}
+        self.points, self.alternatives, self.reads, self.taken = Points(), alternatives, {}, 0
         waited, before, state = self.pending, self.last, state_of(self)
         self.take(record, without_opening(text, self.last, self.pending is not None))
         look_past_remarks(self, record, text, state)
@@ -136,7 +138,7 @@ class Conversation:
 
     def take(self, record: Record, text: str) -> None:
         """Fill in the record of one line, as whatever it is."""
-        reading = self.read(text)
+        reading, self.taken = self.read(text), self.taken + TAKES + len(text)
         if reading.broken:
             put_declined(record, reading.broken)
             return
@@ -287,7 +289,7 @@ class Conversation:
     def _doubted(self, text: str, question: Question) -> list[Way]:
         """The question as it would be with each doubtful word heard the other way."""
         found: list[Way] = []
-        for again in replies.other_lines(text, self.alternatives):
+        for again in takewhile(lambda line: may_read(self, line, MOST_HEARD), replies.other_lines(text, self.alternatives)):
             twin = next((q for q in self.read(again).questions if q.topic == question.topic), None)
             if twin and twin.givens and not twin.unplaced:
                 found += self.ways(twin)[:1]

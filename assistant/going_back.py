@@ -24,7 +24,7 @@ from assistant.several import told_of
 from assistant.speech import spoken
 from assistant.spelled_out import spelled_out
 from assistant.tail_clauses import GONE_BACK, look_past_remarks
-from assistant.told_round import put_back, state_of
+from assistant.told_round import TAKES, put_back, state_of
 from assistant.two_changes import in_two
 from assistant.who_says_so import as_said, told_in
 from intents.chart import LIGHT
@@ -226,7 +226,7 @@ def _change_told_in(c: Conversation, trial: Record, asked: Asked, rest: str) -> 
 
 
 def _two_of(c: Conversation, trial: Record, asked: Asked, rest: str) -> bool:
-    return in_two(c, trial, rest, asked)
+    return in_two(c, trial, rest, asked, TAKES + len(rest))
 
 
 def _let_go(c: Conversation, trial: Record, asked: Asked) -> bool:

@@ -11,7 +11,7 @@ from typing import TYPE_CHECKING
 from assistant.pending import Pending
 from assistant.record import Record, become, blank
 from assistant.said_over import same_value
-from assistant.told_round import MOST_READ, State, put_back, state_of
+from assistant.told_round import MOST_READ, State, may_read, may_take, put_back, state_of
 from intents.talk import numbers_in
 
 if TYPE_CHECKING:
@@ -29,7 +29,7 @@ def joined_reply(c: Conversation, record: Record, text: str, before: State) -> N
         return  # one number is told by itself; a price beside it is none
     mine = c.pending is not None and c.pending.asked is not None and c.pending.asked.topic is waited.asked.topic
     line = f"{asked_for['heard'].rstrip(' .?!,')}, {text}"
-    if mine or len(line) > MOST_READ:
+    if mine or not may_read(c, line, MOST_READ) or not may_take(c, line):
         return
     after = state_of(c)
     put_back(c, before)

@@ -120,13 +120,19 @@ def _retold(text: str, typed: list[Token], spelled: list[Token]) -> str:
     """The text with other words in the place of some of those typed."""
     if len(typed) == len(spelled) and all(one.text == two.text for one, two in zip(typed, spelled, strict=True)):
         return text
-    words: dict[int, list[str]] = {}
-    for token in spelled:
-        words.setdefault(token.start, []).append(token.text)
+    words, was = _by_start(spelled), _by_start(typed)
     found, at = "", 0
-    for token in typed:
-        said = words.get(token.start, [])
-        found += text[at : token.start] if said else text[at : token.start].rstrip()
-        found += text[token.start : token.end] if said == [token.text] else " ".join(said)
-        at = token.end
+    for start, mine in was.items():  # ½ is three tokens of one sign
+        said, end = [token.text for token in words.get(start, [])], mine[-1].end
+        found += text[at:start] if said else text[at:start].rstrip()
+        found += text[start:end] if said == [token.text for token in mine] else " ".join(said)
+        at = end
     return found + text[at:]
+
+
+def _by_start(tokens: list[Token]) -> dict[int, list[Token]]:
+    """The tokens that begin at each place of a text."""
+    found: dict[int, list[Token]] = {}
+    for token in tokens:
+        found.setdefault(token.start, []).append(token)
+    return found

@@ -10,6 +10,7 @@ from collections.abc import Callable, Iterable, Sequence
 from itertools import islice
 from typing import TYPE_CHECKING, TypeVar
 
+from assistant.change_learned import strange_words
 from assistant.pending import Asked, Pending
 from assistant.record import KEPT, Record, become, blank, given_lines, leave_out, put_asked
 from assistant.said_over import Place, places_of
@@ -27,6 +28,10 @@ State = tuple[object, ...]
 Left = TypeVar("Left")
 MOST_TRIALS = 2  # shorter ways in which a line is taken again
 MOST_READ = 240  # signs that are read for a line at the most, its shorter ways included: each takes as long as a question does
+MOST_HEARD = 1000  # and with each doubtful word heard the other way
+MOST_TAKEN = 380  # and that are taken as a line: of 2,767 lines of talk one was good by what was tried past that
+STRANGE, SHORTER = 2, 260  # words that no grammar knows, from which on fewer are: of hardly any such line a shorter way is good
+TAKES = 60  # signs that each taking comes to, besides its own: most of it is the same for a short line
 SUMS = frozenset(("tape arithmetic", "conversion"))  # in which what was done may be what is asked
 
 
@@ -40,6 +45,17 @@ def put_back(c: Conversation, state: State) -> None:
     c.pending, c.last, c.points, c.just_kept, c.statements, c.waiting, c.earlier = state  # type: ignore[assignment]
 
 
+def may_read(c: Conversation, line: str, most: int) -> bool:
+    """Whether one more text may be read for a line, of which `most` signs are read in all."""
+    return line in c.reads or sum(map(len, c.reads)) + len(line) <= most
+
+
+def may_take(c: Conversation, line: str, before: int = 0) -> bool:
+    """Whether a line may be taken in one way more: all its ways, but those before this was tried, take as long as a long line."""
+    taken = c.taken - before + TAKES + len(line)
+    return taken <= SHORTER or (taken <= MOST_TAKEN and strange_words(line) < STRANGE)
+
+
 def take_shorter(
     c: Conversation, record: Record, text: str, before: State, ways: Iterable[tuple[str, Left]],
     good: Callable[[Record, Left], bool],
@@ -51,7 +67,7 @@ def take_shorter(
     """
     after = state_of(c)
     for less, left in islice(ways, MOST_TRIALS):
-        if less not in c.reads and sum(map(len, c.reads)) + len(less) > MOST_READ:
+        if not may_read(c, less, MOST_READ) or not may_take(c, less):
             break
         put_back(c, before)
         trial = blank(text, record["via"], c.job, record["file"])

@@ -20,7 +20,7 @@ from assistant.record import Record, become, blank
 from assistant.said_over import places_of
 from assistant.several import told_of
 from assistant.tail_clauses import look_past_remarks
-from assistant.told_round import State, put_back, state_of
+from assistant.told_round import State, may_take, put_back, state_of
 from intents.elsewhere import outside_of
 from intents.expressions import expression
 
@@ -49,16 +49,23 @@ def two_changes(c: Conversation, record: Record, text: str, before: State) -> No
         return
     if "°" in str(record["ask"]):
         return  # all of it is taken, on one scale or the other
+    if not may_take(c, text):
+        return
     after = state_of(c)
     put_back(c, before)
     if not in_two(c, record, text, last):
         put_back(c, after)
 
 
-def in_two(c: Conversation, record: Record, text: str, last: Asked) -> bool:
-    """Whether a line, taken in two parts after a question, changes two things of it; then the record is of that."""
+def in_two(c: Conversation, record: Record, text: str, last: Asked, before: int = 0) -> bool:
+    """Whether a line, taken in two parts after a question, changes two things of it; then the record is of that.
+
+    `before` is what was taken before it came to this question.
+    """
     state = state_of(c)
     for first, second in _parted(text):
+        if not may_take(c, first + second, before):
+            break
         put_back(c, state)
         one = _changed(c, record, first, last)
         between = c.last

@@ -143,7 +143,7 @@ def _by_words(names: tuple[str, ...]) -> tuple[tuple[str, tuple[str, ...]], ...]
     return tuple((name, _plain(name)) for name in names)
 
 
-@lru_cache(maxsize=32)
+@lru_cache(maxsize=128)
 def heard_in(text: str) -> tuple[list[Token], list[list[Reading]]]:
     """The tokens of a text and their readings, each quantity as it was meant in the end."""
     return said_once(settled(tokenize(text)).tokens)
@@ -384,7 +384,7 @@ def numbers_in(text: str) -> list[Reading]:
     return list(_numbers(text))
 
 
-@lru_cache(maxsize=32)
+@lru_cache(maxsize=128)
 def _numbers(text: str) -> tuple[Reading, ...]:
     """The same, kept for a while: what a line may change is asked of the same few texts a hundred times."""
     rows = heard_in(text)[1]

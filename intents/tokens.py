@@ -9,6 +9,7 @@ from __future__ import annotations
 import re
 import unicodedata
 from dataclasses import dataclass
+from functools import lru_cache
 
 from intents.expressions import expression
 
@@ -67,6 +68,11 @@ _DECIMAL_COMMA = re.compile(r"(?<=\d),(?=\d ?(?:degrees?|deg|°|m|metres?|meters
 
 def tokenize(text: str) -> list[Token]:
     """The tokens of a text. Commas between numbers stay as tokens; a number's thousands commas go."""
+    return list(_tokens_of(text))
+
+
+@lru_cache(maxsize=128)  # a line of a talk is held against a hundred patterns, and most look at its numbers
+def _tokens_of(text: str) -> tuple[Token, ...]:
     plain, places = _plain(text)
     if "," in plain:
         plain = _DECIMAL_COMMA.sub(".", plain)
@@ -81,8 +87,8 @@ def tokenize(text: str) -> list[Token]:
         else:
             _add(tokens, match, plain)
     if places is None:
-        return tokens
-    return [Token(token.text, places[token.start], places[token.end - 1] + 1) for token in tokens]
+        return tuple(tokens)
+    return tuple([Token(token.text, places[token.start], places[token.end - 1] + 1) for token in tokens])
 
 
 def _plain(text: str) -> tuple[str, list[int] | None]:

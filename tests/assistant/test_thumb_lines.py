@@ -30,6 +30,8 @@ STUCK = "wall 28x9 + 12/12 gable 28 wide area"
         ("hi n lo each", "high and low each"),
         ("sq w/ 10%", "squares with 10%"),
         ("sq fascia", "square fascia"),
+        ("wdw ¾ in", "window ¾ in"),
+        ("5½\" cvr ea", "5½\" cover each"),
     ],
 )
 def test_short_words_are_spelled_out(typed: str, whole: str) -> None:

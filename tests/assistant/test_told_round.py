@@ -4,6 +4,8 @@ from __future__ import annotations
 
 import pytest
 
+from assistant.conversation import Conversation
+from assistant.told_round import MOST_TAKEN, TAKES, may_take
 from tests.talking import last
 
 
@@ -88,3 +90,32 @@ def test_what_sounds_like_it_and_is_of_ours_is_answered(text: str, answer: str) 
 def test_after_an_answer_a_story_may_be_a_change_of_it() -> None:
     assert last("miter for a 92 degree corner", "I told you 93")["answer"]["value"] == 43.5
     assert last("miter for a 92 degree corner", "I had it at 45 and he laughed at me")["topic"] == "compare"
+
+
+@pytest.mark.parametrize(
+    "line",
+    [
+        "is still 48 width rise sorry, too, 13",
+        "Opening's 62 1/8. Take a half inch o\\each side for shim.2at's left?",
+        "wall's a hundred and eight, sill at thirty four, head at eighty, between right triangle, slope 3.9, rise?",
+    ],
+)
+def test_a_line_is_tried_in_few_ways(line: str) -> None:
+    talk = Conversation()
+    talk.answer("half span 9 ft 8, five twelve, valley?")
+    assert talk.answer(line)["say"]
+    assert talk.taken <= MOST_TAKEN + TAKES + len(line)  # the last of them may lead to one more
+
+
+def test_a_line_that_is_understood_is_taken_once() -> None:
+    talk = Conversation()
+    talk.answer("half span 9 ft 8, five twelve, valley?")
+    assert talk.answer("make it 10 ft")["outcome"] == "answered"
+    assert talk.taken == TAKES + len("make it 10 ft")
+
+
+def test_words_that_no_grammar_knows_are_tried_in_fewer_ways() -> None:
+    talk = Conversation()
+    talk.taken = MOST_TAKEN - TAKES - 40
+    assert may_take(talk, "and the wall is 9 foot now")
+    assert not may_take(talk, "and the wxqll is 9 fzzbk brglm now")
