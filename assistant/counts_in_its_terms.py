@@ -9,7 +9,7 @@ import re
 from fractions import Fraction
 from typing import TYPE_CHECKING, Any
 
-from assistant.said_over import Place, places_of, stem
+from assistant.said_over import Place, places_of, stem, times_apart
 from assistant.several import told_of
 from intents.expressions import expression
 from intents.talk import numbers_in
@@ -85,11 +85,27 @@ _FOR_SO_MANY = (
     ),
 )
 _FOR_THEM = expression(  # what if it's all 12s for the 33
-    r"(?:[^,;]*[,;] )?\W*(?:(?:and|so|ok|then|now|but)\W+)*(?:what if (?:it['’]?s|they['’]?re|i use|we use)|how about|what about"
+    r"(?P<first>[^,;]*[,;] )?\W*(?:(?:and|so|ok|then|now|but)\W+)*(?:what if (?:it['’]?s|they['’]?re|i use|we use)"
+    r"|how about|what about"
     r"|with|using|how many)(?: all| just| only)? (?P<size>[a-z0-9./' ]+?s)(?: (?:do i need|instead|then))*"
     r"(?: (?:for|to get|to make) (?:the|those|all|all the) (?P<n>[a-z0-9]+))?\W*",
     re.IGNORECASE,
 )
+_THEM_SO_LONG = expression(  # make them 27 1/4 long; cut them at 27 and a quarter, how many sixteens then
+    rf"{_LEAD}(?:cut(?:ting)? |rip |make |have |want |need |re |ll be |(?:they|the pieces)(?: are| were| should be) )?"
+    r"(?P<them>them|those|these|'?em|all of them|the pieces|each(?: one| of them)?)?(?: all)?(?: (?:at|to|be|to be|are|down to))*"
+    r" ?(?P<n>\S.*?)"
+    r"(?P<long>(?: (?:long|each|apiece|instead|now|then|not \S+(?: \d+/\d+)?))*)"
+    r"(?:[,;.]? (?:and |so )?how many(?: of)?(?: (?P<stock>\S+?))?(?: (?:sticks|lengths|boards))?"
+    r"(?: (?:then|now|is (?:that|it)|do i need|does (?:that|it) take|will i need|for (?:that|them|those)))*)?\W*",
+    re.IGNORECASE,
+)
+_THEY_ARE = expression(
+    r"\b(?:them|those|these|em|each|apiece|long|they|pieces)\b|\bthey['’]?re\b", re.IGNORECASE
+)
+_OF_STICKS = expression(r"\b(?:footers?|sticks?|lengths?|stock|boards?|from|out of|using|\d+['’]?s)\b", re.IGNORECASE)
+_NEARER, _FAR_NEARER = 1.4, 3  # times as near to the piece as to the stock, where it is told of the pieces, and else
+_OUT_OF = expression(r"\b(?:out of|no more|no|short of|short on)\s+\S+s\b", re.IGNORECASE)  # the yard's out of 16s
 _OFF_THE = expression(  # how many off the 11 now
     r"[,;.]? (?:so |and )?how many(?: [a-z]+)? (?:off|from|out of|across|with|in)(?: (?:of|all))? (?:the|those|them|my|all)"
     r" (?P<n>[a-z0-9]+)"
@@ -189,9 +205,34 @@ def other_sticks(text: str, last: Asked) -> str:
     pieces: tuple[Any, ...] = last.givens["pieces"].value if "pieces" in last.givens else ()
     found = _FOR_THEM.fullmatch(text) if len(pieces) == 1 and "stock_length" in last.givens else None
     stock = _length(found["size"].strip(), last, "stock_length") if found is not None else None
-    if found is None or stock is None or (found["n"] and _count(found["n"]) != pieces[0].count):
+    if found is None or stock is None or (found["n"] and _count(found["n"]) != pieces[0].count) or _let_fall(found["first"]):
         return ""
     return _list_of(pieces[0].count, pieces[0].length, stock, last)
+
+
+def _let_fall(first: str | None) -> bool:
+    """Whether what is said before it has a number that would go unheard."""
+    return first is not None and bool(numbers_in(_OUT_OF.sub("", first)))
+
+
+def pieces_so_long(text: str, last: Asked) -> str:
+    """A cut list of one piece, that cut to another length: make them 27 1/4 long."""
+    pieces: tuple[Any, ...] = last.givens["pieces"].value if "pieces" in last.givens else ()
+    found = _THEM_SO_LONG.fullmatch(text) if len(pieces) == 1 and "stock_length" in last.givens else None
+    if found is None or _OF_STICKS.search(text[: found.end("long")]):
+        return ""
+    was, stock = pieces[0].length, last.givens["stock_length"].value
+    said = _length(found["n"].strip(), last, "stock_length")
+    if said is None or not isinstance(stock, Length) or not isinstance(was, Length):
+        return ""
+    bare = _whole(found["n"].strip())
+    long = Length(said.value, was.unit) if bare is not None and not isinstance(bare.value, Length) else said
+    asked = _length(found["stock"], last, "stock_length") if found["stock"] else None
+    if found["stock"] and (asked is None or asked.to("in").value != stock.to("in").value):
+        return ""
+    of_piece, of_stock = (times_apart(one.to("in").value, two.to("in").value) for one, two in ((long, was), (said, stock)))
+    nearer = _NEARER if _THEY_ARE.search(text) else _FAR_NEARER
+    return _list_of(pieces[0].count, long, stock, last) if of_piece * nearer < of_stock else ""
 
 
 def _pieces_from(piece: Length, stock: Length, last: Asked) -> str:

@@ -14,7 +14,7 @@ from assistant.asked_of_it import OF_IT
 from assistant.counted_anew import counted_again, counted_anew
 from assistant.goes_on import goes_on
 from assistant.last_in_unit import last_in_unit
-from assistant.next_of_it import courses_of_it, nails_of_it, of_the_coil, rows_of
+from assistant.next_of_it import courses_of_it, nails_of_it, of_the_coil, rows_of, so_long_each
 from assistant.openings_told import openings_told
 from assistant.pending import Asked
 from assistant.put_to_it import put_to_it
@@ -37,7 +37,7 @@ if TYPE_CHECKING:
 
 _POINTS = {"it", "that", "this", "them"}
 _PRICED = ("cost", "weight")
-_MEASURED = ("ft2", "m2")  # squares have their waste in them
+_MEASURED, _METRIC = ("ft2", "m2"), ("mm", "cm", "m", "m2")  # squares have their waste in them
 _ASKS_AREA = expression(r"How much area\b")
 _ASKS_LENGTH = "What is the length"
 _COVERS = ("squares", "cladding boards", "membrane rolls", "sheets")  # what is asked of the wall that was just measured
@@ -104,7 +104,6 @@ _OF_BOTH = expression(  # how many 16 footers for both sides
     re.IGNORECASE,
 )
 _MEASURED_TOO = expression(r"\b(?:pull|pulled|pulling|taped?|how far|square|off)\b", re.IGNORECASE)
-_METRIC = ("mm", "cm", "m", "m2")
 _THINGS_AT = expression(
     r"^\W*(?:(?:and|so|ok|the|if|say)\W+)*(?:boards|sticks|tubes|panels|rolls|sheets|planks|lengths|pieces|they)"
     r"(?:['’]re| are| cost| come)? (?=(?:at |for )?[$£€]?\d)",
@@ -278,6 +277,7 @@ def pointed(c: Conversation, text: str, question: Question) -> Asked | None:
         return None
     topic = c.topics[question.topic]
     same = of_the_same_wall(c, topic, question, text) or _same_corner(c, topic, question, text)
+    same = same or so_long_each(topic, question, text, answer)
     if same is not None:
         return same
     value = Fraction(str(answer["value"]))

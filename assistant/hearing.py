@@ -35,8 +35,8 @@ PLAIN = 3  # words of a topic in a whole question, from which on a scaffold in t
 _ASKS = expression(r"\?|\b(how|what'?s?|which|need|want|where|(?:number|total|amount) to)\b|, total\W*$|, is (?:that|it)\b", re.I)
 _SUPPOSES = expression(r"\W*(?:and |but |so |or |ok )*(?:what if|if|suppose|supposing|say)\b", re.IGNORECASE)
 _STATES = expression(r"\b(is|are|stops?|maxes|comes)\b|'s\b", re.IGNORECASE)
-# What would be, and is not.
-_WERE_IT = expression(r"(?<=\w) if (?:it|that|they|we|i|there)(?:['’]?(?:s|re|m|ve|d))?\b", re.IGNORECASE)
+_WERE_IT = expression(r"(?<=\w) if (?:it|that|they|we|i|there)(?:['’]?(?:s|re|m|ve|d))?\b", re.IGNORECASE)  # and is not
+_COUNTS_FROM = expression(r"\bhow many\b.*\b(?:from|out of|outta|off|in) (?:an?|one|the) ", re.IGNORECASE)
 _FAR_OUT = expression(r"\bhow (?:far|much|bad)(?: (?:is|am|are|['’]s) (?:it|i|we|that))? (?:out|off)\b", re.IGNORECASE)
 _KEEPS = expression(r"\b(remember|keep|note|record|save|mind)\b", re.IGNORECASE)
 _SAME = expression(
@@ -52,8 +52,7 @@ _NONE = expression(r"\W*(?:no|without|zero)\s+\w", re.IGNORECASE)  # "with no wa
 _SETS = expression(r"\b(?:do|should|would|must|to|i'd)\s+(?:i\s+|we\s+|you\s+)?set\b.*\bsaw\b", re.IGNORECASE)
 _TOLD = expression(r"\b(?:said|say|told|tell|gave|give|remind|remember|recall|again|forgot|kept|keep|mentioned)\b", re.IGNORECASE)
 _SIZE = expression(r"\bhow (?:long|high|tall|far|wide)\b|\b(?:length|height)\b", re.IGNORECASE)
-_ANGLE = expression(r"\b(?:angle|degrees?)\b", re.IGNORECASE)
-_NOTE = expression(r"[:.;–—]\s*(note\b.*)$", re.IGNORECASE)
+_ANGLE, _NOTE = expression(r"\b(?:angle|degrees?)\b", re.IGNORECASE), expression(r"[:.;–—]\s*(note\b.*)$", re.IGNORECASE)
 _STEP_AGAIN = expression(r"(?<=\w)\W+the \w+ step\W*$", re.IGNORECASE)
 _IS = expression(r"(?:\b(?:is|was|be|at|got|as|to)|'s)\s+(?:(?:an?|only|about|actually|really)\s+)*$", re.IGNORECASE)
 _IS_IT = expression(r"\W*(?:is|are|was|will|would|can|could|does|do|did|should|has|have)\b", re.IGNORECASE)
@@ -131,8 +130,9 @@ def talk_in(c: Conversation, text: str, reading: Reading, questions: list[Questi
 def _changes_rather(last: Asked, said: Said, text: str) -> bool:
     """Whether what sounds like other talk tells a change of the question before."""
     compared = said.topic == "compare"
-    if compared and last.topic.name == "square check" and _FAR_OUT.search(text):
-        return True  # how far out of square a frame is, by its diagonal
+    far_out = last.topic.name == "square check" and _FAR_OUT.search(text)  # of square, by its diagonal
+    if compared and (far_out or _COUNTS_FROM.search(text)):
+        return True
     spaced = compared and (tells_spacing(text, last) or tells_layer(text, last))  # the engineer says 12 on centre
     return spaced or tells_a_change(said.topic, text) or _of_its_wall(last, said, text)
 

@@ -6,19 +6,22 @@ What the answer before holds is carried over; what the next lacks is asked.
 from __future__ import annotations
 
 import re
+from collections.abc import Mapping
 from fractions import Fraction
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Any
 
 from assistant.pending import Asked, Pending
 from assistant.record import put_asked
 from intents.expressions import expression
 from intents.matcher import read_as
-from solvers.quantities import Count
+from solvers.quantities import Count, Length
 from solvers.slots import Given
 
 if TYPE_CHECKING:
     from assistant.conversation import Conversation
     from assistant.record import Record
+    from intents.question import Question
+    from solvers.registry import Topic
 
 _LEAD = r"\W*(?:(?:and|so|ok|okay|then|now|right|but)\W+)*"
 _THAT = r"(?:it|that|those|them|these|this|the (?:courses|rows|straps|battens|strapping|gable|wall))"
@@ -40,10 +43,24 @@ _COIL = expression(
     r"(?: (?:of|for) (?:that|it|them|those))?\W*",
     re.IGNORECASE,
 )
+_SO_LONG = expression(
+    r"\b(?:that long|that size|that length|so long|of those|of them|like (?:that|those|it)|(?:those|these) pieces)\b",
+    re.IGNORECASE,
+)
 _ROWS = ("courses", "straps")
 _GABLE, _COURSED = "gable courses", "course layout"
 _LONGEST = 80  # characters of such a line
 _OTHER = expression(r"\b(?:other|another|next|different|new|north|south|east|west|lake|ramp|front|back|instead)\b", re.IGNORECASE)
+
+
+def so_long_each(topic: Topic, question: Question, text: str, answer: Mapping[str, Any]) -> Asked | None:
+    """The piece of a question how many come from a stick, where that is as long as the answer before: how many that long."""
+    if topic.name != "pieces from a stick" or "piece" not in question.missing or question.unplaced or not _SO_LONG.search(text):
+        return None
+    if answer["value"] is None or answer["unit"] not in Length.units:
+        return None
+    long = Length(Fraction(str(answer["value"])), answer["unit"], answer["text"])
+    return Asked(topic, {"piece": Given("piece", long, "earlier")})
 
 
 def nails_of_it(c: Conversation, record: Record, text: str) -> bool:

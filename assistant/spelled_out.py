@@ -9,10 +9,12 @@ from __future__ import annotations
 import re
 
 from intents.expressions import expression
+from intents.matcher import speller
 from intents.sound_alikes import settled
 from intents.sound_words import SOUNDS
 from intents.texted import texted
 from intents.tokens import Token, tokenize
+from intents.vocabulary import NUMBER_WORDS
 
 _LEADING_N = expression(
     r"^(\W*(?:(?:ok|so|aye)\W+)?)"
@@ -64,6 +66,7 @@ _SHORT = {
     "deg": "degrees", "tot": "total", "nrst": "nearest", "w/out": "without",
 }  # fmt: skip
 _SHORTS = expression(rf"\b(?:{'|'.join(_SHORT)})\b", re.IGNORECASE)
+LEAST = 4  # letters of a word whose slips are forgiven
 _LENGTHS = frozenset(("mm", "cm", "inches", "inch", "feet", "metre", "metres", "meter", "meters"))  # whole words of length
 
 
@@ -111,9 +114,17 @@ def sounds_told(text: str) -> str:
 
 
 def _whole_words(text: str) -> str:
-    """The text with its short words as `texted` spells them out, each where it stood."""
+    """The text with its short words as `texted` spells them out, each where it stood, and its numbers without their slips."""
     typed = tokenize(text)
-    return _retold(text, typed, texted(typed))
+    return _retold(text, typed, [_number_mended(token) for token in texted(typed)])
+
+
+def _number_mended(token: Token) -> Token:
+    """A word that is no word, and all but a number, as that number: twleve."""
+    if len(token.text) < LEAST or not token.text.isalpha():
+        return token
+    read = speller().read(token.text)
+    return Token(read, token.start, token.end) if read != token.text and read in NUMBER_WORDS else token
 
 
 def _retold(text: str, typed: list[Token], spelled: list[Token]) -> str:

@@ -11,6 +11,7 @@ import re
 from collections.abc import Iterator
 from typing import TYPE_CHECKING
 
+from assistant.dropped_first import dropped_first
 from assistant.heard_all import unheard
 from assistant.likely_change import as_is_likely
 from assistant.line_apart import without_opening
@@ -41,6 +42,8 @@ _BACK = expression(r"\W*(?:(?:ok|okay|so|right|anyway)\W+)*back\b", re.IGNORECAS
 def two_changes(c: Conversation, record: Record, text: str, before: State) -> None:
     """Take a line in its two parts, where only so all that it tells is changed."""
     last = before[1]
+    if dropped_first(c, record, text, before):
+        return
     if before[0] is not None or not isinstance(last, Asked) or not last.record.get("answer") or len(text) > LONGEST:
         return
     if len(places_of(text)) < 2 or _BACK.match(text) or (record["outcome"] == "declined" and outside_of(text) is not None):

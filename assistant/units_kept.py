@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING
 from assistant.acts.memory import short
 from assistant.meant_for import Wanted, said_bare, shared_unit
 from assistant.said_over import of_feet
-from assistant.usual import IMPERIAL, METRIC_UNITS, beside_degrees, in_metric_beside, is_usual, no_tape_shows, no_unit
+from assistant.usual import GUESSED, IMPERIAL, METRIC_UNITS, beside_degrees, in_metric_beside, is_usual, no_tape_shows, no_unit
 from assistant.ways import SCALE_SAID, Way, differences
 from intents.expressions import expression
 from intents.fitting import TAKEN
@@ -73,7 +73,10 @@ def in_its_unit(heard: Heard, before: Given | None, last: Asked) -> Heard:
         return heard  # 300, in place of 3 metres of exposure: it is as it was read
     if isinstance(value, Volume) and "ml" in before.value.text.lower():
         value = replace(value, value=value.value / 1000)  # 300 ml is kept in litres
-    return replace(heard, value=replace(value, unit=unit, text=short(replace(value, unit=unit, text=""))), others=())
+    read = replace(value, unit=unit, text=short(replace(value, unit=unit, text="")))
+    slot = last.topic.parameter(before.name).slot
+    odd = isinstance(read, Length) and is_usual(slot, before.value, 1) and not is_usual(slot, read, 1)
+    return replace(heard, value=read, others=(), sure=GUESSED if odd else heard.sure)  # 42, after sticks of 16 feet
 
 
 def _odd_in(unit: str, heard: Heard, slot: Slot) -> bool:

@@ -8,6 +8,7 @@ from typing import Annotated, Any
 from solvers.common import DUST_CAUTION, SAW_CAUTION
 from solvers.coverage import NO_WASTE, Waste, whole_pieces, with_waste
 from solvers.cut_plan import order_of, planned
+from solvers.errors import NeedMore
 from solvers.exact import ceil
 from solvers.quantities import Length
 from solvers.registry import topic
@@ -50,6 +51,8 @@ def trim_round_openings(
 
     Refuses openings of no size. Source: arithmetic; what is trimmed is common practice.
     """
+    if not openings:
+        raise NeedMore("openings", "What size are the openings that are trimmed?")
     total: Any = 0
     round_: Any = 0
     for opening, label, wide, high in sides_of(work, openings, "in"):

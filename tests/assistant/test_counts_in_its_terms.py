@@ -51,3 +51,45 @@ def test_counted_things_are_told_in_any_words(lines: tuple[str, ...], topic: str
 )
 def test_what_counts_another_thing_is_no_answer(lines: tuple[str, ...]) -> None:
     assert last(*lines)["outcome"] != "answered"
+
+
+CUTS = "forty at 27 1/2 out of 16 footers, how many"
+
+
+@pytest.mark.parametrize(
+    ("line", "length"),
+    [
+        ("make them 27 1/4 long", "27 1/4 in"),
+        ("they're 27 1/4 now", "27 1/4 in"),
+        ("what if they're 26 inches", "26 in"),
+        ("cut them at 27 and a quarter, how many sixteens then", "27 1/4 in"),
+        ("no, 26 inches", "26 in"),
+    ],
+)
+def test_the_one_piece_of_a_cut_list_is_cut_to_another_length(line: str, length: str) -> None:
+    record = last(CUTS, line)
+    assert (record["outcome"], record["topic"], record["answer"]["value"]) == ("answered", "cut list", 6)
+    assert [given["text"] for given in record["givens"] if given["name"] == "pieces"] == [f"40 at {length}"]
+
+
+@pytest.mark.parametrize("line", ["make them 12 footers", "what if it's all 12s", "yard's out of 16s, what if it's all 12s"])
+def test_the_sticks_of_a_cut_list_are_others(line: str) -> None:
+    record = last(CUTS, line)
+    assert [given["value"] for given in record["givens"] if given["name"] == "stock length"] == [12]
+
+
+def test_a_stick_that_none_is_so_long_is_asked_about() -> None:
+    assert last(CUTS, "no, forty two")["outcome"] == "asks"
+
+
+@pytest.mark.parametrize(
+    ("lines", "pieces"),
+    [
+        (("twelve foot six and a quarter less three foot nine and a half", "split it three ways",
+          "how many pieces that long out of a sixteen footer"), 5),
+        (("divide 12 foot 4 into seven", "in mm", "how many of those do I get from a 4.8 m length"), 8),
+    ],
+)  # fmt: skip
+def test_pieces_as_long_as_the_answer(lines: tuple[str, ...], pieces: int) -> None:
+    record = last(*lines)
+    assert (record["topic"], record["answer"]["value"]) == ("pieces from a stick", pieces)

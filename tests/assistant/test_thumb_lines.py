@@ -94,3 +94,10 @@ def test_ok_and_more_is_no_yes() -> None:
     asked = talk.answer("36' wall 8 hi 6 exp 12' lap qty")
     assert asked["outcome"] == "asks"
     assert talk.answer("ok n nails")["topic"] != "take-off"
+
+
+@pytest.mark.parametrize(
+    ("typed", "whole"), [("nah its a nine twleve", "nah its a nine twelve"), ("make it fourten foot", "make it fourteen foot")]
+)
+def test_a_slip_in_a_number_is_mended(typed: str, whole: str) -> None:
+    assert spelled_out(typed) == whole
