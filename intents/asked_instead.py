@@ -60,13 +60,28 @@ def _asks_how_much_longer(words: Sequence[str]) -> bool:
     return more and "than" in words
 
 
+_FIBRED = frozenset("fibre fiber siding cladding weatherboard weatherboards plank planks lap".split())
+_SAW_ANGLES = ("rake return", "peak joint", "rake to level joint", "end cut along the rake", "plumb cut", "miter for a corner",
+               "corner in several pieces", "polygon", "compound cut", "roof angle")  # fmt: skip
+_OPENS = frozenset("open opens gap gaps gapping".split())
+_HOW_WIDE = frozenset(("how", size) for size in ("far", "wide", "big", "much", "open"))
+
+
+def _asks_how_open(words: Sequence[str]) -> bool:
+    """Whether it is asked how far a joint stands open, which no angle tells: how far open on 7 1/4 stock."""
+    pairs = set(pairwise(words))
+    opens = not _OPENS.isdisjoint(words) and ("no", "gap") not in pairs
+    asks = not _HOW_WIDE.isdisjoint(pairs) or words[-1] == "gap" or tuple(words[-2:]) == ("gap", "?")
+    return (opens and asks) or ("far", "out") in pairs
+
+
 _BY_WORDS: dict[str, Callable[[Sequence[str]], bool]] = {  # topics that their words alone tell not to be asked
     "cut list": lambda words: "coil" in words,  # an apron of 6 and 4 out of a 3 foot coil
     "staggered joints": _STAGGERED.isdisjoint,
     "trim sticks": lambda words: (  # how long will it get this summer
         ("how", "long") in pairwise(words) and not (_GETS.isdisjoint(words) or _HEATS.isdisjoint(words) or "many" in words)
     ),
-    **dict.fromkeys(_ONE_LENGTH, _asks_how_much_longer),
+    **dict.fromkeys(_ONE_LENGTH, _asks_how_much_longer), **dict.fromkeys(_SAW_ANGLES, _asks_how_open),
     "arc": lambda words: not _ROUNDS.isdisjoint(pairwise(words)) and _GOES.isdisjoint(words),  # round it to a sixteenth
 }
 _EACH_ONE = frozenset("a an per each apiece /".split())
@@ -108,7 +123,7 @@ def asked_instead(chart: Chart, question: Question) -> bool:
     if topic in _LINES:
         return _asks_sheets(words)
     if topic == BOARDS:
-        return _asks_high(words) or _asks_exposure(words)
+        return _asks_high(words) or _asks_exposure(words) or _of_sheets(words)
     if topic == "height of courses":
         return any(pair in _HOW_SHOWN for pair in pairwise((*words, ""))) and _RISES.isdisjoint(words)
     if topic in _BY_WORDS:
@@ -124,6 +139,12 @@ def asked_instead(chart: Chart, question: Question) -> bool:
     if topic == "balanced panels":
         return _so_many_panels(chart, question)
     return topic == "divide evenly" and _so_long_each(chart, question)
+
+
+def _of_sheets(words: Sequence[str]) -> bool:
+    """Whether what is counted comes in sheets: 3 x 5 cement board."""
+    sheets = "drywall" in words or any(("cement", board) in pairwise(words) for board in ("board", "sheet", "sheets"))
+    return sheets and _FIBRED.isdisjoint(words)
 
 
 def _tells_no_money(words: Sequence[str], question: Question) -> bool:

@@ -36,6 +36,7 @@ WORDS = {
         "change": "chg", "slab": "slb", "exposure": "xpo xpsr xpos exposr", "jacks": "jks jcks",
         "sill": "sil", "balance": "bal balnc", "eaves": "eav eavs", "window": "windw wndow windo",
         "baluster": "balstr", "difference": "dif diffce", "top": "tp", "door": "ohd", "plasterboard": "pb pbd plstrbd plasterbd",
+        "litres": "ltr ltrs", "packs": "pkts pcks", "pack": "pkt", "required": "reqd req'd",
     }.items()
     for short in shorts.split()
 }  # fmt: skip
