@@ -19,6 +19,7 @@ from assistant.pending import told_quantities
 from assistant.relative import by_so_much_told
 from assistant.said_over import places_of
 from assistant.story import tells_a_change
+from assistant.told_values import of_its_wall
 from intents.chart import LIGHT
 from intents.expressions import expression
 from intents.phrases import compiled
@@ -134,14 +135,7 @@ def _changes_rather(last: Asked, said: Said, text: str) -> bool:
     if compared and (far_out or _COUNTS_FROM.search(text)):
         return True
     spaced = compared and (tells_spacing(text, last) or tells_layer(text, last))  # the engineer says 12 on centre
-    return spaced or tells_a_change(said.topic, text) or _of_its_wall(last, said, text)
-
-
-def _of_its_wall(last: Asked, said: Said, text: str) -> bool:
-    """Whether what is told is how long another wall is, and no gable's width: "gable end's 21", after what has no such width."""
-    width = said.topic == "remember" and said.words.get("what") == "gable width"
-    others = all(parameter.slot.kept != "gable width" for parameter in last.topic.parameters)
-    return width and others and bool(re.search(r"\bgable (?:end|wall|side)['’]?s?\b", text, re.IGNORECASE))
+    return spaced or tells_a_change(said.topic, text) or of_its_wall(last, said, text)
 
 
 def _for_a_fact(c: Conversation, said: Said, text: str) -> Said | None:

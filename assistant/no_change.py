@@ -147,10 +147,14 @@ def no_area(more: Question, last: Asked) -> bool:
     return False
 
 
+_OF_COURSES, _FAR_HIGHER = ("course layout", "courses to openings"), 2
+_FOOT_WALL = expression(r"\b(?:foot|ft|feet|metre|meter|m) (?:long )?wall\b|\blong\b|['’] wall\b", re.IGNORECASE)
+
+
 def talks_of_else(more: Question, wanted: Wanted, last: Asked) -> bool:
     """Whether a line that no word leads to a change says more than numbers and names none of what it would change:
     "hand us up two of the fourteen footers"."""
-    if _counted_at(more, wanted, last):
+    if _counted_at(more, wanted, last) or _long_for_high(more, wanted, last):
         return True
     if wanted.led or _PUTS_RIGHT.search(wanted.rest):
         return False
@@ -165,6 +169,15 @@ def talks_of_else(more: Question, wanted: Wanted, last: Asked) -> bool:
     named = names_it(more, wanted, last) and not {*others} & SIZES <= {"up", "over"}
     priced = places and _EACH.match(rest[places[-1].end :])  # 17.25 a stick
     return len(own) > most and not named and not (priced and stem(priced[1].lower()) in said)
+
+
+def _long_for_high(more: Question, wanted: Wanted, last: Asked) -> bool:
+    """Whether how long a wall is was taken for how high its courses go: how many boards for a 30 foot wall."""
+    heard, was = more.givens.get("height"), last.givens.get("height")
+    if last.topic.name not in _OF_COURSES or heard is None or was is None or not isinstance(heard.value, Length):
+        return False
+    far = heard.value.to("in").value > _FAR_HIGHER * was.value.to("in").value
+    return far and _FOOT_WALL.search(wanted.rest) is not None
 
 
 def _counted_at(more: Question, wanted: Wanted, last: Asked) -> bool:

@@ -82,6 +82,8 @@ _SIZES = {"high": "height", "tall": "height", "long": "length", "square": "area"
           "steep": "angle", "degrees": "angle", "board": "boards", "strap": "strapping"}  # fmt: skip
 _SMALL = frozenset("it my can of or a an in on to the".split())  # words of topics' names that choose none: can my saw cut it
 FIRST = frozenset(("first", "former", "1st"))
+MOST_NAMING = 6  # words of a line that names one of two topics, and asks nothing of its own
+_ASKS_ANEW = expression(r"\b(?:how (?:much|many|far|long|big|wide|high)|what(?:['’]?s)?)\b", re.I)
 MOST_CALLED = 2  # ways that are told apart by a number: the first one
 SECOND = frozenset(("second", "other", "latter", "2nd", "last", "round"))
 
@@ -217,7 +219,8 @@ def _topic(c: Conversation, record: Record, text: str, words: set[str], pending:
     named = [q for q in pending.topics if q.topic in text.lower()]
     if not named:
         said = words | {_SIZES[word] for word in words & _SIZES.keys()}
-        inside = [q for q in pending.topics if said & set(q.topic.split()) - _shared(pending.topics) - _SMALL]
+        asks = len(words) > MOST_NAMING and _ASKS_ANEW.search(text)  # cut 45s on 4 1/2 stock: how much gap names no cut list
+        inside = [] if asks else [q for q in pending.topics if said & set(q.topic.split()) - _shared(pending.topics) - _SMALL]
         named = inside if len(inside) == 1 else that_lacks(c, words, pending.topics)
     agrees = not words & NO and (words & OUTRIGHT or (words & YES and _says_yes(c, text, words, pending)))
     called = words & (FIRST | SECOND) if not _tells_numbers(text) else set()

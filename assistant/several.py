@@ -34,7 +34,7 @@ if TYPE_CHECKING:
 
 # What is twice as much for two of them, and the words that name one of them; and what is rounded up once for all.
 _TIMES: dict[str, str] = {
-    "wall area": "wall side", "gable area": "gable end", "strapping": "wall side", "marks on centre": "wall plate",
+    "wall area": "wall side", "gable area": "gable end", "strapping": "wall side", "marks on centre": "wall plate side slope",
     "rake length": "rake side", "sloped length": "rafter slope side", "hip or valley length": "hip valley",
     "height of courses": "", "step flashing": "rake side wall", "weight": "", "cost": "",
     "fasteners": "wall", "vent opening": "wall", "squares": "wall roof gable",

@@ -15,7 +15,7 @@ from assistant.said_over import places_of, stem
 from intents.expressions import expression
 from intents.fitting import fit
 from intents.question import Heard, Question
-from intents.talk import numbers_in
+from intents.talk import Said, numbers_in
 from intents.tokens import tokenize
 from solvers.quantities import Angle, Count, Money, Percent, Pitch, Quantity
 
@@ -24,6 +24,7 @@ if TYPE_CHECKING:
     from assistant.pending import Asked
     from assistant.said_over import Place
 
+_GABLE_END = expression(r"\bgable (?:end|wall|side)['’]?s?\b", re.IGNORECASE)
 MOST_WORDS = 16  # of a line that tells a value and no story
 MOST_SUBJECT = 6  # words that name what it is told of
 NEAR, FAR_OFF = 2, 4  # times more or less than what it takes the place of: "it" and a bare number, and all else
@@ -284,3 +285,13 @@ def in_its_place(text: str, place: Place, name: str, last: Asked) -> Heard | Non
 def _after_interjection(before: str) -> str:
     found = _INTERJECTION.match(before)
     return before[found.end() :] if found else before
+
+
+def of_its_wall(last: Asked, said: Said, text: str) -> bool:
+    """Whether what is told is how long another wall is, and no gable's width: "gable end's 21", after what has no such width; or
+    how high the eave is that a ladder stands at, and no overhang: "eave's really 19"."""
+    what = said.words.get("what") if said.topic == "remember" else ""
+    if what == "overhang":
+        return last.topic.name == "ladder footing" and "hang" not in text.lower()
+    others = all(parameter.slot.kept != "gable width" for parameter in last.topic.parameters)
+    return what == "gable width" and others and bool(_GABLE_END.search(text))

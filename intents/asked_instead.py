@@ -60,6 +60,7 @@ def _asks_how_much_longer(words: Sequence[str]) -> bool:
     return more and "than" in words
 
 
+_AT_45 = frozenset((("45", "s"), ("45s", "on"), ("45", "degree"), ("45", "degrees")))
 _FIBRED = frozenset("fibre fiber siding cladding weatherboard weatherboards plank planks lap".split())
 _SAW_ANGLES = ("rake return", "peak joint", "rake to level joint", "end cut along the rake", "plumb cut", "miter for a corner",
                "corner in several pieces", "polygon", "compound cut", "roof angle")  # fmt: skip
@@ -147,11 +148,17 @@ def _of_sheets(words: Sequence[str]) -> bool:
     return sheets and _FIBRED.isdisjoint(words)
 
 
+def _cut_at(words: Sequence[str]) -> bool:
+    """Whether corners are cut at 45: I just cut 45s on 4 1/2 stock, how much gap."""
+    return any(pair in _AT_45 for pair in pairwise(words)) and any(word.startswith("cut") for word in words)
+
+
 def _tells_no_money(words: Sequence[str], question: Question) -> bool:
     """Whether nothing tells that a whole number is money: 5 squares a pallet, I need 27 square."""
     price = question.givens.get("price")
     each = any(word == price.text and after in _EACH_ONE for word, after in pairwise(words)) if price is not None else False
-    return price is not None and price.text.isdecimal() and _MONEY.isdisjoint(words) and not each  # theyre 54 a roll
+    whole = price is not None and (price.text.isdecimal() or price.text.replace(" ", "").isalpha())
+    return price is not None and whole and _MONEY.isdisjoint(words) and not each  # theyre 54 a roll
 
 
 def area_rather(chart: Chart, reading: Reading) -> None:
@@ -226,7 +233,7 @@ def _counts_the_gaps(chart: Chart, question: Question) -> bool:
 
 def _is_no_sum(words: Sequence[str]) -> bool:
     ranged = ("to", "plus") in pairwise(words)  # minus 12 to plus 34
-    return ranged or not _HEAT.isdisjoint(words) or _asks_fastener(words) or _asks_spaces(words)
+    return ranged or not _HEAT.isdisjoint(words) or _asks_fastener(words) or _asks_spaces(words) or _cut_at(words)
 
 
 def _of_a_section(question: Question) -> bool:

@@ -9,13 +9,14 @@ from intents.another_wall import another_wall
 from intents.arc_told import arc_told
 from intents.at_a_stud import at_a_stud, counted_in_whole
 from intents.backwards_slope import backwards_slope, rafter_and_run, slope_for
+from intents.balusters_told import balusters_told
 from intents.bare_corner import bare_corner
 from intents.bare_pitch import bare_pitch
 from intents.bay_told import bay_of_sides, turns_so_far
 from intents.chart import Chart
 from intents.conversion_told import conversion_told
 from intents.corner_told import corner_by_square, edge_told, how_set, out_by, parts_of_corner, setting_told, to_each_other
-from intents.count_is_size import count_is_size
+from intents.count_is_size import count_is_size, no_polygon
 from intents.counted_things import gaps_counted, how_many_in
 from intents.crown_told import crown_told, leaning_sides
 from intents.dew_at import dew_at
@@ -63,11 +64,11 @@ _WORKS = (
     each_leg, labels_first, diagonal_told, three_four_five, backwards_slope, rafter_and_run, slope_for, hip_backwards,
     pitch_of_grade, half_round, arc_told, out_and_up, legs_told, leaning_told, roof_by_heights, setting_told, edge_told,
     corner_by_square, how_set, out_by, parts_of_corner, to_each_other, turns_so_far, bay_of_sides, bare_pitch, bare_corner,
-    crown_told, leaning_sides, length_rather, roof_plan, roof_rather, wall_side, range_told, count_is_size, up_the_slope,
-    legs_counted, conversion_told, money_sums, loads_told, no_use, gable_and_wall, said_anyway, lineal_told, pitch_after_at,
-    two_tellers, counted_in_whole, at_a_stud, so_often, another_wall, from_each_end, sheets_told, foot_told, bite_asked,
-    gaps_counted, how_many_in, none_out_of, on_each_edge, no_gable_named, wall_long, feet_of_buildings, two_ends, sealed_round,
-    circle_area, dew_at, rounded_rather, penetration_rather, told_by_topic, not_its_answer,
+    crown_told, leaning_sides, length_rather, roof_plan, roof_rather, wall_side, range_told, count_is_size, no_polygon,
+    up_the_slope, legs_counted, conversion_told, money_sums, loads_told, no_use, gable_and_wall, said_anyway, lineal_told,
+    pitch_after_at, two_tellers, counted_in_whole, at_a_stud, so_often, another_wall, from_each_end, sheets_told, foot_told,
+    bite_asked, gaps_counted, how_many_in, none_out_of, on_each_edge, no_gable_named, wall_long, feet_of_buildings, two_ends,
+    sealed_round, circle_area, balusters_told, dew_at, rounded_rather, penetration_rather, told_by_topic, not_its_answer,
 )  # fmt: skip
 
 

@@ -17,6 +17,8 @@ _LONG = frozenset(("long", "wide", "across"))
 
 def wall_long(chart: Chart, questions: list[Question], topics: Mapping[str, Any]) -> None:
     """Put what was told to be long for the length, and what stood before the wall for its height."""
+    for question in questions:
+        _as_long_as_the_wall(chart, question)
     if "wall" not in chart.words or _LONG.isdisjoint(chart.words):
         return
     long = [r for r in quantities(chart, 0, len(chart.words)) if not _LONG.isdisjoint(chart.words[r.end : r.end + 1])]
@@ -33,3 +35,12 @@ def wall_long(chart: Chart, questions: list[Question], topics: Mapping[str, Any]
             question.givens |= {"length": length, "height": wall}
             question.unplaced = [text for text in question.unplaced if text != length.text]
             question.swaps, question.rival = [], False
+
+
+def _as_long_as_the_wall(chart: Chart, question: Question) -> None:
+    """Courses are as long as the wall is said to be, and no board is: boards for a 30 foot wall with 20 courses."""
+    board = question.givens.get("board_length")
+    if question.topic != "cladding boards" or board is None or board.end <= board.start or "course_length" in question.givens:
+        return
+    if "area" not in question.givens and chart.words[places_of(chart, board)[1] :][:1] == ["wall"]:
+        question.givens["course_length"] = question.givens.pop("board_length")
