@@ -127,6 +127,11 @@ def only_names(best: Question | None, pending: Pending) -> bool:
     return set(best.words) <= {*pending.asked.topic.parameter(pending.wanted).label.split(), *_STATES}
 
 
+_PACKS_OF = expression(
+    r"\W*(?:and |so |ok )*how many (?:box|boxes|packs?|packets?|cartons?|cases?|bags?|bundles?) (?:of|at|in) ", re.IGNORECASE
+)
+
+
 def of_other_things(text: str, more: Question, pending: Pending) -> bool:
     """Whether a reply counts things that nothing in the question is called by, where a measure is waited for; or tells a size
     where a count is: 350 cover."""
@@ -136,8 +141,8 @@ def of_other_things(text: str, more: Question, pending: Pending) -> bool:
         return True  # it's 38 now, of tonight's low
     if _rather_a_width(more.givens.get(pending.wanted), pending.asked):
         return True
-    if _USED.search(text):
-        return True  # we used 40 boards yesterday
+    if _USED.search(text) or (pending.wanted != "box" and _PACKS_OF.match(text)):
+        return True  # we used 40 boards yesterday; how many boxes of 12
     if pending.wanted == "count" and _BETWEEN.search(text):
         return True  # seven gaps, of how many pieces
     if issubclass(pending.asked.topic.parameter(pending.wanted).kind, Count):

@@ -104,6 +104,11 @@ _THEY_ARE = expression(
     r"\b(?:them|those|these|em|each|apiece|long|they|pieces)\b|\bthey['’]?re\b", re.IGNORECASE
 )
 _OF_STICKS = expression(r"\b(?:footers?|sticks?|lengths?|stock|boards?|from|out of|using|\d+['’]?s)\b", re.IGNORECASE)
+_SHEETS_OF = expression(
+    rf"{_LEAD}(?:(?:use|using|in|from|with|out of|buy|get) )?(?P<w>\d+|[a-z]+) ?(?:by|x|×|-) ?(?P<l>\d+|[a-z]+?)['’]?s"
+    r"(?: (?:sheets|boards|instead|now|then|only))*(?:[,;.]? (?:and |so )?how many(?: (?:then|now|is that|sheets))*)?\W*",
+    re.IGNORECASE,
+)
 _NEARER, _FAR_NEARER = 1.4, 3  # times as near to the piece as to the stock, where it is told of the pieces, and else
 _OUT_OF = expression(r"\b(?:out of|no more|no|short of|short on)\s+\S+s\b", re.IGNORECASE)  # the yard's out of 16s
 _OFF_THE = expression(  # how many off the 11 now
@@ -208,6 +213,15 @@ def other_sticks(text: str, last: Asked) -> str:
     if found is None or stock is None or (found["n"] and _count(found["n"]) != pieces[0].count) or _let_fall(found["first"]):
         return ""
     return _list_of(pieces[0].count, pieces[0].length, stock, last)
+
+
+def other_sheets(text: str, last: Asked) -> str:
+    """The sheets of another size that something is covered in: 4 by 12s."""
+    found = _SHEETS_OF.fullmatch(text)
+    sizes = [_count(found[side]) for side in ("w", "l")] if found is not None else []
+    if found is None or not all(size and 2 <= size <= _LONGEST for size in sizes):
+        return ""
+    return f"with {sizes[0]} by {sizes[1]} foot sheets"
 
 
 def _let_fall(first: str | None) -> bool:

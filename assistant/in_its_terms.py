@@ -13,6 +13,7 @@ from typing import TYPE_CHECKING
 from assistant.counts_in_its_terms import (
     at_each_place,
     boxes_of,
+    other_sheets,
     other_sticks,
     pieces_so_long,
     so_long,
@@ -386,6 +387,7 @@ _BY_TOPIC = {
     "out of square": (_as_measured,),
     "square check": (_other_frame,),
     "pieces from a stick": (_sticks_in_all, so_many_sticks, sticks_for_so_many, so_long),
+    "sheets": (other_sheets,),
     "cut list": (pieces_so_long, other_sticks),
     "fasteners": (at_each_place, so_many_rows, boxes_of),
     "roof area": (_overhang_round,),

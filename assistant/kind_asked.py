@@ -12,7 +12,7 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING, Any
 
 from assistant.also_asked import beside, said_so
-from assistant.puts_more import replaced_by_more
+from assistant.puts_more import faces_of_some, replaced_by_more
 from assistant.record import KEPT, blank, listed, put_asked
 from assistant.several import told_of
 from assistant.speech import spoken
@@ -120,6 +120,9 @@ def hold_to_what_is_asked(c: Conversation, record: Record, text: str, before: St
         return
     if put := replaced_by_more(now, last, text):
         _ask(c, record, before, f"Is “{put}” put to what there was, or in its place? Say that line again with the whole size.")
+        return
+    if faces := faces_of_some(now, last, text):
+        _ask(c, record, before, f"Is “{faces}” of every one of them? I trim them all alike: ask the others by themselves.")
         return
     asked = [kind for kind in KINDS if kind.asks.search(text)]
     named = [kind for kind in asked if kind.called]

@@ -16,6 +16,10 @@ _PUTS = expression(
     re.IGNORECASE,
 )
 
+_TOO = expression(  # and the walls too, 8 foot high
+    r"\W*(?:and|plus)\W+(?P<put>(?:the|my|a|an|two|another)\b[^,;]*\b(?:too|as well|also)\b)", re.IGNORECASE
+)
+_FACES = expression(r"\b(?:one|both|each|1|2|two) (?:sides?|faces?)\b", re.IGNORECASE)
 _CHANGES = expression(r"\b(?:make|change|turn|swap|now|instead|should be)\b", re.IGNORECASE)
 
 
@@ -28,7 +32,7 @@ def replaced_by_more(now: Asked, last: Asked, text: str) -> str:
         return ""
     if _CHANGES.search(text) and any(_some_left(given, last.givens.get(name)) for name, given in now.givens.items()):
         return text.strip(" .!?")
-    found = _PUTS.match(text)
+    found = _PUTS.match(text) or _TOO.match(text)
     if found is None:
         return ""
     said = [place for place in places_of(text) if place.value.unit != "percent"]
@@ -65,3 +69,12 @@ def _size(one: object) -> object:
     if isinstance(one, Opening):
         return (one.width, one.height)
     return one.length if isinstance(one, Piece) else None
+
+
+def faces_of_some(now: Asked, last: Asked, text: str) -> str:
+    """The words that say which faces are trimmed of an opening that a line put to those before: plus a window one side."""
+    before, given, faces = last.givens.get("openings"), now.givens.get("openings"), _FACES.search(text)
+    if now.topic is not last.topic or "faces" not in {**last.givens, **now.givens} or before is None or given is None:
+        return ""
+    more = isinstance(given.value, tuple) and isinstance(before.value, tuple) and len(given.value) > len(before.value)
+    return faces[0] if more and faces is not None else ""

@@ -61,6 +61,9 @@ def _asks_how_much_longer(words: Sequence[str]) -> bool:
 
 
 _AT_45 = frozenset((("45", "s"), ("45s", "on"), ("45", "degree"), ("45", "degrees")))
+_MOST_PACKS, _A_SQUARE = 6, frozenset((("a", "square"), ("per", "square"), ("each", "square"), ("to", "square")))
+_SIGNED = frozenset("$ £ € dollar dollars buck bucks quid cent cents cost costs price".split())
+_HALF_OFF = frozenset((("take", "half", "off"), ("take", "off", "half"), ("knock", "half", "off"), ("half", "off", "?")))
 _FIBRED = frozenset("fibre fiber siding cladding weatherboard weatherboards plank planks lap".split())
 _SAW_ANGLES = ("rake return", "peak joint", "rake to level joint", "end cut along the rake", "plumb cut", "miter for a corner",
                "corner in several pieces", "polygon", "compound cut", "roof angle")  # fmt: skip
@@ -129,7 +132,7 @@ def asked_instead(chart: Chart, question: Question) -> bool:
         return any(pair in _HOW_SHOWN for pair in pairwise((*words, ""))) and _RISES.isdisjoint(words)
     if topic in _BY_WORDS:
         return _BY_WORDS[topic](words)
-    if topic == "cost" and _tells_no_money(words, question):
+    if topic == "cost" and (_tells_no_money(words, question) or _packs_a_square(words, question)):
         return True
     if topic in _BOUGHT:
         return any(trio[:2] == ("how", "many") and trio[2] in _GOODS for trio in zip(words, words[1:], words[2:], strict=False))
@@ -151,6 +154,18 @@ def _of_sheets(words: Sequence[str]) -> bool:
 def _cut_at(words: Sequence[str]) -> bool:
     """Whether corners are cut at 45: I just cut 45s on 4 1/2 stock, how much gap."""
     return any(pair in _AT_45 for pair in pairwise(words)) and any(word.startswith("cut") for word in words)
+
+
+def _half_of_it(words: Sequence[str]) -> bool:
+    """Whether half of what was told comes off, and not half an inch: ridge is inch and a half, take half off."""
+    return any(trio in _HALF_OFF for trio in zip(words, words[1:], words[2:], strict=False))
+
+
+def _packs_a_square(words: Sequence[str], question: Question) -> bool:
+    """Whether a small whole number, with no word of money, is how many packs go to a square: bundles at three a square."""
+    price = question.givens.get("price")
+    small = price is not None and price.value.value <= _MOST_PACKS and price.value.value.denominator == 1
+    return small and _SIGNED.isdisjoint(words) and any(pair in _A_SQUARE for pair in pairwise(words))
 
 
 def _tells_no_money(words: Sequence[str], question: Question) -> bool:
@@ -233,7 +248,9 @@ def _counts_the_gaps(chart: Chart, question: Question) -> bool:
 
 def _is_no_sum(words: Sequence[str]) -> bool:
     ranged = ("to", "plus") in pairwise(words)  # minus 12 to plus 34
-    return ranged or not _HEAT.isdisjoint(words) or _asks_fastener(words) or _asks_spaces(words) or _cut_at(words)
+    if ranged or not _HEAT.isdisjoint(words) or _cut_at(words) or _half_of_it(words):
+        return True
+    return _asks_fastener(words) or _asks_spaces(words)
 
 
 def _of_a_section(question: Question) -> bool:

@@ -7,11 +7,11 @@ is read by the rules of its own topic.
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from fractions import Fraction
 from itertools import pairwise
 from re import Match
-from typing import NamedTuple
+from typing import Any, NamedTuple
 
 from intents.chart import Chart, longest, once, quantity_word
 from intents.counted_line import within
@@ -78,6 +78,8 @@ _NO_PLACE = frozenset("foot feet inch inches metre metres meter meters ft mm cm 
 _CUT = frozenset(("board", "sheet", "stick"))
 _HOLDS = frozenset("box case pack packet bag carton tub pail crate".split())
 _MORE, _MOST_SAID = frozenset("plus extra waste spare more add over add".split()), 4
+_LEFT_TO_DO = (("to", "go"), ("to", "do"), ("do", "yet"))
+_DID = frozenset("did does done covered covers went goes sealed seals filled fills took".split())
 _NEXT = 3  # words from a number to what it counts
 
 
@@ -98,7 +100,8 @@ def told_outright(chart: Chart) -> Question | None:
 
 def by_rate(chart: Chart) -> Question | None:
     """How many it takes, where it is told how far so many went."""
-    if not (("how", "many") in pairwise(chart.words) or _thing_last(chart.words)) or not _ELSEWHERE.isdisjoint(chart.words):
+    asks = ("how", "many") in pairwise(chart.words) or _thing_last(chart.words) or _to_go(chart.words)
+    if not asks or not _ELSEWHERE.isdisjoint(chart.words):
         return None
     line = _lettered(chart)
     for outline in _RATES if line is not None and 2 <= len(line.found) <= _MOST_SAID else ():
@@ -107,6 +110,19 @@ def by_rate(chart: Chart) -> Question | None:
             if question is not None:
                 return question
     return None
+
+
+def rate_done(chart: Chart, questions: list[Question], _topics: Mapping[str, Any]) -> None:
+    """Put how far so many went for what is done, and no more for what is to do: 3 tubes did 85 feet."""
+    for question in (one for one in questions if one.topic == RATE):
+        for now in ("length", "area", "number"):
+            heard, done = question.givens.get(now), f"{now}_done"
+            if heard is None or done in question.givens or heard.end <= heard.start:
+                continue
+            before = chart.text[: heard.start].lower().split()
+            if before and before[-1] in _DID:
+                question.givens[done] = question.givens.pop(now)
+                question.missing = [now if name == done else name for name in question.missing]
 
 
 def in_each(chart: Chart) -> Question | None:
@@ -192,6 +208,12 @@ def _rate(chart: Chart, line: _Line, told: Match[str]) -> Question | None:
     return Question(RATE, givens, SCORE, words=told[0].split())
 
 
+def _to_go(words: Sequence[str]) -> bool:
+    """Whether a line ends with what is still to be done: 3 tubes did 85 feet, 420 to go."""
+    said = [word for word in words if word not in (".", "?", "left")]
+    return tuple(said[-2:]) in _LEFT_TO_DO
+
+
 def _thing_last(words: Sequence[str]) -> str:
     """The thing that is asked for alone at the end: I need 27 square, pallets?"""
     said = [word for word in words if word != "?"]
@@ -202,7 +224,7 @@ def _asks(words: Sequence[str], thing: str) -> bool:
     """Whether it is asked how many of the thing."""
     at = next((at for at, pair in enumerate(pairwise(words)) if pair == ("how", "many")), -1)
     if at < 0:
-        return _thing_last(words) == _stem(thing)
+        return _thing_last(words) == _stem(thing) or _to_go(words)
     after = [word for word in words[at + 2 :] if word.isalpha()][:2]
     return not after or after[0] in _ASKED_FOR or any(_stem(word) == _stem(thing) for word in after)
 

@@ -43,6 +43,7 @@ from intents.pitch_after_at import pitch_after_at
 from intents.pitch_of_grade import pitch_of_grade
 from intents.question import Question
 from intents.range_told import range_told
+from intents.rates_told import rate_done
 from intents.roof_by_heights import roof_by_heights
 from intents.roof_plan import roof_plan
 from intents.roof_told import roof_rather
@@ -68,7 +69,8 @@ _WORKS = (
     up_the_slope, legs_counted, conversion_told, money_sums, loads_told, no_use, gable_and_wall, said_anyway, lineal_told,
     pitch_after_at, two_tellers, counted_in_whole, at_a_stud, so_often, another_wall, from_each_end, sheets_told, foot_told,
     bite_asked, gaps_counted, how_many_in, none_out_of, on_each_edge, no_gable_named, wall_long, feet_of_buildings, two_ends,
-    sealed_round, circle_area, balusters_told, dew_at, rounded_rather, penetration_rather, told_by_topic, not_its_answer,
+    sealed_round, circle_area, balusters_told, rate_done, dew_at, rounded_rather, penetration_rather, told_by_topic,
+    not_its_answer,
 )  # fmt: skip
 
 

@@ -38,3 +38,28 @@ def test_boards_of_a_wall_are_no_courses() -> None:
 def test_a_gap_is_no_cut_list_and_no_sum(lines: tuple[str, ...]) -> None:
     record = last(*lines)
     assert record["outcome"] == "asks" or record["topic"] == "how far open"
+
+
+@pytest.mark.parametrize(("line", "count"), [("4 by 12s", 6), ("what if we use 4x10s", 7), ("four by twelves", 6)])
+def test_sheets_of_another_size_are_no_gable(line: str, count: int) -> None:
+    record = last("ceiling 13 by 21, how many sheets of drywall", line)
+    assert (record["topic"], record["answer"]["value"]) == ("sheets", count)  # 273 square feet
+    assert "pitch" not in record["say"]
+
+
+@pytest.mark.parametrize(
+    "lines",
+    [
+        ("ceiling 13 by 21, how many sheets of drywall", "and the walls too, 8 foot high"),
+        ("trim both sides of three doors, 32 by 80", "plus a window 36 by 48 one side"),
+        ("hip roof 40 by 24 with 5 in 12, area", "squares with 10 percent", "bundles at three a square"),
+        ("roof 28 wide, 8/12, overhang 14, rafter length", "ridge is inch and a half, take half off"),
+        ("3 tubes did 85 feet, 420 to go", "how many boxes of 12"),
+    ],
+)
+def test_what_one_question_can_not_hold_is_asked_about(lines: tuple[str, ...]) -> None:
+    assert last(*lines)["outcome"] == "asks"
+
+
+def test_what_was_done_is_not_what_is_to_do() -> None:
+    assert last("3 tubes did 85 feet", "and there's 420 left to do")["answer"]["value"] == 15  # 420 over 85/3
