@@ -45,10 +45,14 @@ _PITCH = expression(
     rf"(?: {_THAT})?(?: in)?(?: (?:12|twelve))?(?: (?:then|again|now))*\W*",
     re.IGNORECASE,
 )
-_MANY_BOXES = expression(r"\bhow many (?:boxes|packs|packets|cartons|cases|bags|bundles|tubs|pails)\b", re.IGNORECASE)
-_BOX_OF = expression(r"\b(?:box|case|pack|packet|carton|bag|tub|pail)(?:es|s)? of $", re.IGNORECASE)
+_MANY_BOXES = expression(
+    r"\bhow many (?:boxes|packs|packets|cartons|cases|bags|bundles|tubs|pails|coils|strips|buckets)\b", re.IGNORECASE
+)
+_BOX_OF = expression(r"\b(?:box|case|pack|packet|carton|bag|tub|pail|coil|strip|bucket)(?:es|s)? of $", re.IGNORECASE)
 _TO_A_BOX = expression(
-    r" (?:[a-z]+ )?(?:to|in|per|a|each) (?:an? |the |each )?(?:box|case|pack|packet|carton|bag|tub|pail)\b", re.IGNORECASE
+    r" (?:[a-z]+ )?(?:to|in|per|a|each) (?:an? |the |each )?"
+    r"(?:box|case|pack|packet|carton|bag|tub|pail|coil|strip|bucket)\b",
+    re.IGNORECASE,
 )
 _COME_UP = expression(  # how high do the bottom six of those come up
     rf"{_LEAD}how (?:high|tall|far up|high up) (?:do|does|will|would|are|is) (?:the )?(?:(?:first|bottom|lowest) )?"
@@ -58,8 +62,8 @@ _COME_UP = expression(  # how high do the bottom six of those come up
     rf"| does)?(?: the)? top (?:edge )?of (?:the )?(?P<nth>\d{{1,2}}(?:st|nd|rd|th)"
     r"|[a-z]+(?:[ -][a-z]+)??)(?: (?:one|course|row))?(?: (?:be|come|come to|from the (?:bottom|starter|start)"
     r"|at (?:that|those)|then))*\W*"
-    r"|(?:the )?top (?:edge )?of (?:the )?(?P<nth_one>\d{1,2}(?:st|nd|rd|th)|[a-z]+(?:[ -][a-z]+)??)(?: (?:one|course"
-    r"|row))?(?:['’]?s| is)?"
+    rf"|{_LEAD}(?:the )?top (?:edge )?of (?:the )?(?P<nth_one>\d{{1,2}}(?:st|nd|rd|th)|[a-z]+(?:[ -][a-z]+)??)(?: (?:one|course"
+    r"|row))?(?:['’]?s| is| sits?| comes?| lands?| ends up| will be)?"
     r" how (?:far|high)(?: up)?(?: (?:from|off|over|above) (?:the )?(?:bottom|starter|start|floor))?\W*",
     re.IGNORECASE,
 )

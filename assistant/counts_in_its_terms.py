@@ -109,6 +109,16 @@ _SHEETS_OF = expression(
     r"(?: (?:sheets|boards|instead|now|then|only))*(?:[,;.]? (?:and |so )?how many(?: (?:then|now|is that|sheets))*)?\W*",
     re.IGNORECASE,
 )
+_THOSE_FROM = expression(
+    rf"{_LEAD}how many (?:of (?:those|them|these)|like (?:that|those))(?: (?:do|can|could|would|will) (?:i|we|you) get)?"
+    r" (?:out of|outta|from|off|in|per) (?:an? |the |one )?(?P<size>.+?)(?: (?:stick|length|board|piece))?\W*",
+    re.IGNORECASE,
+)
+_MAKE_THE = expression(
+    r"(?P<first>.*\S)\W+(?:but |and )?(?:make|change|turn) the (?P<old>\d+)['’]?s (?:into |to |be )?"
+    r"(?P<new>\d[\d /]*)(?: (?:now|instead))?\W*",
+    re.IGNORECASE,
+)
 _NEARER, _FAR_NEARER = 1.4, 3  # times as near to the piece as to the stock, where it is told of the pieces, and else
 _OUT_OF = expression(r"\b(?:out of|no more|no|short of|short on)\s+\S+s\b", re.IGNORECASE)  # the yard's out of 16s
 _OFF_THE = expression(  # how many off the 11 now
@@ -213,6 +223,30 @@ def other_sticks(text: str, last: Asked) -> str:
     if found is None or stock is None or (found["n"] and _count(found["n"]) != pieces[0].count) or _let_fall(found["first"]):
         return ""
     return _list_of(pieces[0].count, pieces[0].length, stock, last)
+
+
+def those_from(text: str, last: Asked) -> str:
+    """How many pieces as long as the answer come from a stick: how many of those out of a 16 footer."""
+    found, answer = _THOSE_FROM.fullmatch(text), last.record.get("answer")
+    if found is None or not answer or answer["unit"] not in Length.units or "piece" in last.givens:
+        return ""
+    size = re.sub(r"['’]?s$| ?footers?$| ?foot$", "", found["size"].strip(), flags=re.IGNORECASE)
+    place = _whole(size)
+    if place is None:
+        return ""
+    return f"how many pieces that long from a {size}{' foot' if not isinstance(place.value, Length) else ''} stick"
+
+
+def some_made(text: str, last: Asked) -> str:
+    """A cut list with the pieces of one length made another, told with the sticks they come from as before."""
+    found = _MAKE_THE.fullmatch(text) if "pieces" in last.givens and "stock_length" in last.givens else None
+    stock = last.givens["stock_length"].value if found is not None else None
+    if found is None or not isinstance(stock, Length):
+        return ""
+    said = [place.value for place in places_of(found["first"])]
+    if any(one.value != stock.value for one in said):
+        return ""
+    return f"make the {found['old']}s {found['new']}"
 
 
 def other_sheets(text: str, last: Asked) -> str:

@@ -199,6 +199,16 @@ def was_right(text: str, last: Asked) -> str:
     return f"back to {found['n']}" if isinstance(numbers_in(found["n"])[0].value, Length) else ""
 
 
+_PUT_A_DOOR = expression(
+    r"\W*(?:(?:ok|so|now|then)\W+)*(?:plus|and|also|add|with)\b(?!.*\bwindows?\b).*\bdoors?\b", re.IGNORECASE
+)
+_LEGS_AND_HEAD = expression(
+    r"[,;]?\s*(?:with |on )?(?:just |only )?(?:(?:the )?(?:two|2|both) (?:sides|legs) and (?:the |a |one )?(?:head|top)"
+    r"|(?:the )?legs and (?:the |a )?head|three sides|no (?:sill|bottom))(?: only| just)?\b",
+    re.IGNORECASE,
+)
+
+
 def openings_out(text: str, last: Asked) -> str:
     """What is taken out of a wall told by its sizes, each with its own; of an area that was told it may be out already."""
     if "area" in last.givens:
@@ -215,6 +225,14 @@ def openings_out(text: str, last: Asked) -> str:
         what = re.sub(r"^(?:the|one|an?) (?:[a-z]+ )?", "a ", well["what"], flags=re.IGNORECASE)
         return f"and {what} {well['size']}"
     return ""
+
+
+def door_as_usual(text: str, last: Asked) -> str:
+    """A door put to windows that are trimmed on all sides, without the words that say what is trimmed of any door."""
+    sides, found = last.givens.get("sides"), _LEGS_AND_HEAD.search(text)
+    said = sides is not None and sides.source != "assumed" and getattr(sides.value, "name", "") == "THREE"
+    put = _PUT_A_DOOR.match(text) if found is not None and not said else None
+    return text[: found.start()] + text[found.end() :] if put is not None and found is not None else ""
 
 
 def each_side(text: str, last: Asked) -> str:

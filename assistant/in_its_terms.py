@@ -19,11 +19,14 @@ from assistant.counts_in_its_terms import (
     so_long,
     so_many_rows,
     so_many_sticks,
+    some_made,
     sticks_for_so_many,
+    those_from,
 )
 from assistant.given_in_its_terms import (
     cools_to,
     cut_at,
+    door_as_usual,
     each_side,
     each_vent,
     first_mark,
@@ -36,6 +39,8 @@ from assistant.given_in_its_terms import (
 )
 from assistant.next_in_its_terms import (
     bite_of,
+    common_beside,
+    corner_in_pieces,
     end_to_end,
     member_of,
     more_of_it,
@@ -360,7 +365,7 @@ def _so_many_a_box(text: str, last: Asked) -> str:
     return f"they come {found['n']} to a box" if found is not None and "box" in last.givens else ""
 
 
-_OF_ANY = (was_right, more_of_it, retaped, end_to_end)
+_OF_ANY = (those_from, was_right, more_of_it, retaped, end_to_end)
 _BY_TOPIC = {
     "boxes": (_so_many_a_box,),
     "bent flashing": (_off_a_coil,),
@@ -370,9 +375,8 @@ _BY_TOPIC = {
     "sloped length": (tail_of, member_of),
     "gable height": (member_of,),
     "gable area": (member_of,),
-    "hip or valley length": (member_of,),
-    "fastener length": (bite_of, no_layer),
-    "build-out": (no_layer,),
+    "hip or valley length": (common_beside, member_of), "miter for a corner": (corner_in_pieces,),
+    "fastener length": (bite_of, no_layer), "build-out": (no_layer,),
     "polygon": (nicer_with,),
     "end cut along the rake": (step_again,),
     "membrane rolls": (other_laps,),
@@ -387,11 +391,10 @@ _BY_TOPIC = {
     "out of square": (_as_measured,),
     "square check": (_other_frame,),
     "pieces from a stick": (_sticks_in_all, so_many_sticks, sticks_for_so_many, so_long),
-    "sheets": (other_sheets,),
-    "cut list": (pieces_so_long, other_sticks),
+    "sheets": (other_sheets,), "trim round openings": (door_as_usual,),
+    "cut list": (some_made, pieces_so_long, other_sticks),
     "fasteners": (at_each_place, so_many_rows, boxes_of),
     "roof area": (_overhang_round,),
     "height of courses": (_up_to_the_nth,),
-    "weight": (_each_otherwise,),
-    "cost": (_each_otherwise,),
+    "weight": (_each_otherwise,), "cost": (_each_otherwise,),
 }

@@ -101,6 +101,7 @@ KINDS = (
     ),
     _kind("the gap", rf"{_WHAT} (?:\w+ )?gap\b|\bhow (?:big|wide) (?:a|is the|are the|is each) gaps?\b", _LENGTHS),
 )
+_ACROSS = expression(r"\bhow many\b", re.IGNORECASE)
 _OF_THOSE = expression(r"\b(?P<n>[a-z]+|\d+) of (?:those|these|them|em)\b", re.IGNORECASE)
 _WHAT_IS = r"\bwhat(?:['’]?s| is| would| does| will)?(?: be)? the {}\b"
 _NAMED_FIRST = r"\W*(?:(?:and|so|then|now|ok|n|the)\W+)*{} (?:w/|with|at|for|if)(?=\W)"  # bevel with an 88 corner
@@ -115,14 +116,12 @@ def hold_to_what_is_asked(c: Conversation, record: Record, text: str, before: St
         return
     if now.record is not record or not _goes_on(now, last):
         return
-    if counted := _so_many_as_a_size(now, text):
-        _ask(c, record, before, f"What is “{counted}”: how many of that, or a size of it?")
+    _across_the_coil(c, record, now, last, text)
+    if c.last is None or c.last.record is not record:
         return
-    if put := replaced_by_more(now, last, text):
-        _ask(c, record, before, f"Is “{put}” put to what there was, or in its place? Say that line again with the whole size.")
-        return
-    if faces := faces_of_some(now, last, text):
-        _ask(c, record, before, f"Is “{faces}” of every one of them? I trim them all alike: ask the others by themselves.")
+    now = c.last
+    if doubt := _doubt(now, last, text):
+        _ask(c, record, before, doubt)
         return
     asked = [kind for kind in KINDS if kind.asks.search(text)]
     named = [kind for kind in asked if kind.called]
@@ -151,6 +150,31 @@ def hold_to_what_is_asked(c: Conversation, record: Record, text: str, before: St
          f"{names}, or of another question?")  # fmt: skip
 
 
+def _doubt(now: Asked, last: Asked, text: str) -> str:
+    """What is asked about a line that one question can't hold as it was read; "" where it can."""
+    if counted := _so_many_as_a_size(now, text):
+        return f"What is “{counted}”: how many of that, or a size of it?"
+    if put := replaced_by_more(now, last, text):
+        return f"Is “{put}” put to what there was, or in its place? Say that line again with the whole size."
+    faces = faces_of_some(now, last, text)
+    return f"Is “{faces}” of every one of them? I trim them all alike: ask the others by themselves." if faces else ""
+
+
+def _across_the_coil(c: Conversation, record: Record, now: Asked, last: Asked, text: str) -> None:
+    """A flashing that is changed after it was counted across a coil, counted across that again: make the last leg 4, how many
+    across now."""
+    coil = last.givens.get("coil")
+    if last.topic.name != "strips from a coil" or now.topic.name != "bent flashing" or coil is None or "coil" in now.givens:
+        return
+    if not _ACROSS.search(text):
+        return
+    changed, said = now.changed, record["say"]
+    c.finish(record, [c.worked(now, {**told_of(now), "coil": Given("coil", coil.value, "earlier")})], Question(now.topic.name))
+    if c.last is not None and record["outcome"] == "answered":
+        c.last.changed = changed
+        record["say"] = said.partition(". ")[0] + ". " + record["say"]
+
+
 def _ask(c: Conversation, record: Record, before: State, question: str) -> None:
     """Ask rather than answer, with the question before as it was."""
     put_back(c, before)
@@ -175,6 +199,7 @@ def _of_the_page(record: Record, kind: Kind, text: str) -> dict[str, Any] | None
     """The one number beside the answer that is of the kind asked for: by its own words, or the only one; None where there is
     none, or more than one."""
     found = [line for line in record["also"] if kind.fits(line)]
+    found = found if "bend" in text.lower() else [line for line in found if not line["name"].startswith("bends")]
     named = beside(record, record["topic"] or "", text)
     by_name = [line for line in found if said_so(line) in named]
     meant = by_name if len(by_name) == 1 else found

@@ -198,6 +198,19 @@ def nicer_with(text: str, last: Asked) -> str:
     return f"{found['n']} sides" if found is not None else ""
 
 
+_COMMON_BESIDE = expression(
+    r"\W*(?:(?:and|so|ok|now|then)\W+)*(?:what(?:['’]?s| is)|how long(?:['’]?s| is)|what about|give me)? ?(?:the|a) commons?"
+    r"(?: rafters?)?"
+    r"(?: (?:next to (?:it|that)|beside (?:it|that)|then|off (?:it|that)|to match))*(?:,? how long)?\W*",
+    re.IGNORECASE,
+)
+_IN_PIECES = expression(
+    r"[^.;?]*\b(?:that|this|the same|it)(?: (?:one|corner))?\b[^.;?]*\bin (?P<n>\d|two|three|four|five|six)"
+    r" (?:pieces|peices|pcs|bits|parts)\b[^.;]*\W*",
+    re.IGNORECASE,
+)
+
+
 def more_of_it(text: str, last: Asked) -> str:
     """Both sides, where one was worked; or so much more of what was asked for, at the back."""
     if _ONE_SIDE.fullmatch(text):
@@ -276,3 +289,14 @@ def _one(words: str) -> bool:
     """Whether these words are one number, and nothing else."""
     places = places_of(words)
     return len(places) == 1 and (places[0].start, places[0].end) == (0, len(words))
+
+
+def common_beside(text: str, last: Asked) -> str:
+    """The common rafter of the same run, after a hip: what's the common next to it."""
+    return "how long is the common on that run" if _COMMON_BESIDE.fullmatch(text) else ""
+
+
+def corner_in_pieces(text: str, last: Asked) -> str:
+    """The corner that was just worked, turned in so many pieces: if I go round that one in three pieces, saw at what."""
+    found = _IN_PIECES.fullmatch(text)
+    return f"that corner in {found['n']} pieces" if found is not None and _one(found["n"]) and len(numbers_in(text)) == 1 else ""

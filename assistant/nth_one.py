@@ -28,7 +28,8 @@ _NTH = expression(
     rf"{_LEAD}(?:(?:what(?:['’]?s| is) (?:it|that)(?: now| then)?|what|how about)\W+)?(?:if |make |say |call )?the "
     r"(?P<nth>first|second|third|fourth|fifth|last)(?: (?:one|number|length|piece|side|bit|figure|leg|fold|layer|cut))?"
     r"(?:['’]s| is| was|(?= ))(?: (?:to|at|really|actually|meant to be|supposed to be|should be|should have been|only|now))*\s+"
-    r"(?P<new>(?!one\b)[^,;?]+?)(?:,? (?:and )?not (?P<not>[^,;?]+?))?(?: (?:instead|though|then|now))*\W*",
+    r"(?P<new>(?!one\b)[^,;?]+?)(?:,? (?:and )?not (?P<not>[^,;?]+?))?(?: (?:instead|though|then|now))*"
+    r"(?:[,;] (?:and |so )?(?:how (?:many|much|wide|long|far)|what(?:['’]?s)?)\b[^,;\d]*)?\W*",
     re.IGNORECASE,
 )
 _INTO = expression(

@@ -39,7 +39,8 @@ _TIMES: dict[str, str] = {
     "height of courses": "", "step flashing": "rake side wall", "weight": "", "cost": "",
     "fasteners": "wall", "vent opening": "wall", "squares": "wall roof gable",
     "water in a channel": "channel gutter trough", "tape arithmetic": "", "divide evenly": "",
-    "right triangle": "brace", "jack rafters": "difference", "circle": "circle window ring porthole vent hole",
+    "right triangle": "brace", "jack rafters": "difference",
+    "circle": "circle window ring porthole vent hole post pole column pier tank pipe",
 }  # fmt: skip
 TOGETHER = {
     "trim sticks": ("total", "wall run corner side gable"), "sealant": ("length", "joint window bead wall side"),

@@ -55,9 +55,10 @@ def trim_round_openings(
         raise NeedMore("openings", "What size are the openings that are trimmed?")
     total: Any = 0
     round_: Any = 0
+    mixed = len({"door" in one.what for one in openings}) > 1
     for opening, label, wide, high in sides_of(work, openings, "in"):
         refuse_no_opening(work, opening, wide, high, "trim")
-        heads = _heads(opening, sides)
+        heads = _heads(opening, sides, mixed)
         each = work.step(f"round {label}", 2 * high + heads * wide, _why(opening, heads), "in")
         total += opening.count * each
         round_ += opening.count * (2 * (wide + high) - (2 - heads) * wide)
@@ -65,7 +66,7 @@ def trim_round_openings(
         total, round_ = 2 * total, 2 * round_
     length = work.step("round them all", total, "so many of each" + (", on both faces of the wall" if faces else ""), "in")
     need = with_waste(work, "with waste", length, waste)
-    pieces = _pieces(openings, sides)
+    pieces = _pieces(openings, sides, mixed)
     if stock is None:
         work.answer("length of trim", need)
     else:
@@ -76,12 +77,12 @@ def trim_round_openings(
     work.check("all round, less what is left off at the floor", round_, "=", length)
     work.caution(LONGER, SAW_CAUTION, DUST_CAUTION)
     work.source("doors: two legs and a head, other openings: all four sides unless said: common practice")
-    _draw(work, openings[0], _heads(openings[0], sides) == 1)
+    _draw(work, openings[0], _heads(openings[0], sides, mixed) == 1)
 
 
-def _pieces(openings: tuple[Opening, ...], sides: Sides | None) -> list[Piece]:
+def _pieces(openings: tuple[Opening, ...], sides: Sides | None, mixed: bool) -> list[Piece]:
     """Every piece of trim on one face of the wall, so many of a length."""
-    both = ((Piece(2 * one.count, one.height), Piece(_heads(one, sides) * one.count, one.width)) for one in openings)
+    both = ((Piece(2 * one.count, one.height), Piece(_heads(one, sides, mixed) * one.count, one.width)) for one in openings)
     return [piece for pair in both for piece in pair]
 
 
@@ -103,9 +104,13 @@ def _sticks(work: Working, pieces: list[Piece], need: Any, stock: Any) -> None:
     work.check("the sticks, end to end, reach", sticks * stock, ">=", need / 12)
 
 
-def _heads(opening: Opening, sides: Sides | None) -> int:
-    """How many of its pieces lie level: the head of a door, head and sill of anything else, unless said."""
-    legs_and_head = "door" in opening.what if sides is None else sides is Sides.THREE
+def _heads(opening: Opening, sides: Sides | None, mixed: bool) -> int:
+    """How many of its pieces lie level: the head of a door, head and sill of anything else, unless said.
+
+    All four sides of windows and doors together are said of the windows: nobody trims a floor.
+    """
+    door = "door" in opening.what
+    legs_and_head = door if sides is None or (mixed and sides is Sides.ALL) else sides is Sides.THREE
     return 1 if legs_and_head else 2
 
 

@@ -63,3 +63,30 @@ def test_what_one_question_can_not_hold_is_asked_about(lines: tuple[str, ...]) -
 
 def test_what_was_done_is_not_what_is_to_do() -> None:
     assert last("3 tubes did 85 feet", "and there's 420 left to do")["answer"]["value"] == 15  # 420 over 85/3
+
+
+FLASHING = "bending flashing, legs half inch, inch and three quarters, three and a half, how wide do I cut it flat"
+WINDOWS = "trimming out 6 windows, 3 foot by 5 foot, all four sides, total length?"
+CUTS = "need 5 pieces at 38 and 4 at 29, 10 footers, how many sticks"
+COURSES = '9\'4" of wall to side, 6 3/4 max exposure, courses all even'
+
+
+@pytest.mark.parametrize(
+    ("lines", "topic", "value"),
+    [
+        ((FLASHING, "how many across a 24 coil", "make the last leg 4, how many across now"), "bent flashing", 3),  # 24 / 6.25
+        ((WINDOWS, "plus a patio door 6 foot wide by 6'8 high, two sides and the head"), "trim round openings", 1384),
+        ((WINDOWS, "plus a patio door 6 foot wide by 6'8 high"), "trim round openings", 1384),  # no trim at its floor
+        (("round porch post measures 11 1/2 across, how far around", "four posts, all told"), "circle", 144.5133),
+        (("14 courses, 30 foot long, a nail every 16 inches", "they're 300 to a coil, how many coils do I grab"), "boxes", 2),
+        ((CUTS, "ok tens again for those pieces but make the 29s 41"), "cut list", 4),
+        (("divide 60 in five", "how many of those out of a 16 footer"), "pieces from a stick", 15),
+        (("corner 135, saw setting", "if I go round that one in three pieces, saw at what"), "corner in several pieces", 11.25),
+        ((COURSES, "and top of the fifth one sits how high off the bottom"), "height of courses", 5 * 112 / 17),
+        (("hip rafter, common run fourteen foot, five in twelve, length", "what's the common next to it"), "sloped length", 182),
+    ],
+)
+def test_what_comes_next_of_it(lines: tuple[str, ...], topic: str, value: float) -> None:
+    record = last(*lines)
+    assert (record["outcome"], record["topic"]) == ("answered", topic)
+    assert record["answer"]["value"] == pytest.approx(value, rel=1e-4)
