@@ -5,14 +5,16 @@ from __future__ import annotations
 
 import re
 from dataclasses import replace
+from fractions import Fraction
 from typing import TYPE_CHECKING
 
 from assistant.said_over import places_of, times_apart
 from assistant.usual import METRIC
 from intents.expressions import expression
+from intents.fitting import TAKEN
 from intents.question import Heard, Question
 from solvers.quantities import Length, Quantity
-from solvers.slots import Piece
+from solvers.slots import Given, Piece
 
 if TYPE_CHECKING:
     from assistant.meant_for import Wanted
@@ -101,8 +103,28 @@ def _size(words: str, pieces: tuple[Piece, ...]) -> Length | None:
         return value
     if value.unit != "none" or value.value <= 0:
         return None
+    return _as_long_as(value.value, pieces)
+
+
+def _as_long_as(value: Fraction, pieces: tuple[Piece, ...]) -> Length | None:
+    """A bare number in the one unit of the pieces that makes it such a length as they are; None where none or two do."""
     units = {one.length.unit for one in pieces}
-    told = [Length(value.value, unit) for unit in (METRIC if units <= {*METRIC} else units)]
+    told = [Length(value, unit) for unit in (METRIC if units <= {*METRIC} else units)]
     known = [one.length.to("in").value for one in pieces]
     fitting = [size for size in told if any(times_apart(one, size.to("in").value) <= _ALIKE for one in known)]
     return fitting[0] if len(fitting) == 1 else None
+
+
+def in_their_unit(heard: Heard, before: Given | None) -> Heard:
+    """Pieces of no unit in that of the pieces before, where that makes them such lengths as those: 3 at 2.1, after 6 at 1.2 m."""
+    was = before.value if before is not None else ()
+    if not (isinstance(was, tuple) and was and isinstance(heard.value, tuple) and heard.value):
+        return heard
+    if not all(isinstance(one, Piece) for one in (*was, *heard.value)) or not all(isinstance(one.length, Length) for one in was):
+        return heard
+    now = []
+    for one in heard.value:
+        bare = re.fullmatch(r"[\d./ ]*\d", str(one.length.text).split(TAKEN)[0].strip()) is not None
+        size = _as_long_as(one.length.value, was) if bare and one.length.value > 0 else None
+        now.append(one if size is None else replace(one, length=size))
+    return replace(heard, value=tuple(now))

@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING
 
 from assistant.acts.memory import short
 from assistant.meant_for import Wanted, said_bare, shared_unit
+from assistant.pieces_added import in_their_unit
 from assistant.said_over import of_feet
 from assistant.usual import GUESSED, IMPERIAL, METRIC_UNITS, beside_degrees, in_metric_beside, is_usual, no_tape_shows, no_unit
 from assistant.ways import SCALE_SAID, Way, differences
@@ -58,6 +59,8 @@ def in_its_unit(heard: Heard, before: Given | None, last: Asked) -> Heard:
     value = heard.value
     if openings(value):
         return _in_metres(heard, last)
+    if isinstance(value, tuple):
+        return in_their_unit(heard, before)
     if isinstance(value, Measure) and before is not None and isinstance(before.value, Measure):
         inner = in_its_unit(replace(heard, value=value.quantity), replace(before, value=before.value.quantity), last)
         return replace(inner, value=Measure(inner.value))  # 3.2 m in feet | no, 4.5

@@ -90,3 +90,15 @@ def test_what_comes_next_of_it(lines: tuple[str, ...], topic: str, value: float)
     record = last(*lines)
     assert (record["outcome"], record["topic"]) == ("answered", topic)
     assert record["answer"]["value"] == pytest.approx(value, rel=1e-4)
+
+
+@pytest.mark.parametrize(
+    ("lines", "pieces"),
+    [
+        (("cut list: 12 at 14 foot, 9 at 10 foot from 20 footers", "add 8 at 16"), "12 at 14 ft, 9 at 10 ft, 8 at 16 ft"),
+        (("cut 6 at 40 inches from 12 footers", "add 3 at 8"), "6 at 40 in, 3 at 8 in"),
+        (("cut 6 at 1.2 m from 4.8 m lengths", "and 3 at 2.1"), "6 at 1.2 m, 3 at 2.1 m"),
+    ],
+)
+def test_pieces_put_to_others_are_in_their_unit(lines: tuple[str, ...], pieces: str) -> None:
+    assert [given["text"] for given in last(*lines)["givens"] if given["name"] == "pieces"] == [pieces]
