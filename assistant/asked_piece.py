@@ -127,6 +127,7 @@ def only_names(best: Question | None, pending: Pending) -> bool:
     return set(best.words) <= {*pending.asked.topic.parameter(pending.wanted).label.split(), *_STATES}
 
 
+_SO_LONG_ONES = expression(r"\W*(?:(?:with|using|use|the|in|got|have) )*\d+['’]?s\W*", re.IGNORECASE)  # 90s, of screws
 _PACKS_OF = expression(
     r"\W*(?:and |so |ok )*how many (?:box|boxes|packs?|packets?|cartons?|cases?|bags?|bundles?) (?:of|at|in) ", re.IGNORECASE
 )
@@ -141,7 +142,9 @@ def of_other_things(text: str, more: Question, pending: Pending) -> bool:
         return True  # it's 38 now, of tonight's low
     if _rather_a_width(more.givens.get(pending.wanted), pending.asked):
         return True
-    if _USED.search(text) or (pending.wanted != "box" and _PACKS_OF.match(text)):
+    if _USED.search(text) or (pending.wanted != "box" and _PACKS_OF.match(text)) or (
+        pending.wanted == "penetration" and _SO_LONG_ONES.fullmatch(text)
+    ):
         return True  # we used 40 boards yesterday; how many boxes of 12
     if pending.wanted == "count" and _BETWEEN.search(text):
         return True  # seven gaps, of how many pieces

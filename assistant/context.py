@@ -74,7 +74,7 @@ def joined(c: Conversation, record: Record, text: str) -> bool:
         if not may_read(c, told + text, MOST_READ) or len(told) + len(text) > TOGETHER or len(tokenize(told + text)) > TOKENS:
             break
         question = _whole(c, told, text)
-        if question and question.topic != (record["topic"] or question.topic):
+        if question and (question.topic != (record["topic"] or question.topic) or _sum_of_another(c, question)):
             return False
         if question and c.last and _said_otherwise(question, len(told), c.last):
             return False  # how many boxes, after panels whose depth was changed meanwhile
@@ -92,6 +92,12 @@ def joined(c: Conversation, record: Record, text: str) -> bool:
         record["ask"], c.pending = "", None
         c.finish(record, partly[1], partly[0])
     return partly is not None
+
+
+def _sum_of_another(c: Conversation, question: Question) -> bool:
+    """Whether a sum would be made of a line that was asked about as another question: 14.6 m from 5.4 lengths | add 9.2."""
+    asked = c.records[-1]["ask"] if c.records else ""
+    return question.topic == SUM and asked.startswith("Do you mean ") and SUM not in asked
 
 
 def _of_another_use(question: Question, told: str) -> bool:

@@ -83,7 +83,8 @@ def hold_to_what_fell(c: Conversation, record: Record, text: str, before: State)
         return
     if not (c.last.changed if record["topic"] == last.topic.name else _carried(c.last, last)):
         return
-    if _BACK.search(text) or _stays(c, fell["heard"], last) < STAYS:
+    again = isinstance(pending, Pending) and pending.question.startswith(_AGAIN)  # which was asked, as such lines mostly are
+    if _BACK.search(text) or (not again and _stays(c, fell["heard"], last) < STAYS):
         return  # or what fell was chat, or of another thing
     put_back(c, before)
     asked = blank(text, record["via"], c.job, record["file"])

@@ -127,7 +127,7 @@ def asked_instead(chart: Chart, question: Question) -> bool:
     if topic in _LINES:
         return _asks_sheets(words)
     if topic == BOARDS:
-        return _asks_high(words) or _asks_exposure(words) or _of_sheets(words)
+        return _asks_high(words) or _asks_exposure(words) or _of_sheets(words) or _no_area(chart, question)
     if topic == "height of courses":
         return any(pair in _HOW_SHOWN for pair in pairwise((*words, ""))) and _RISES.isdisjoint(words)
     if topic in _BY_WORDS:
@@ -143,6 +143,13 @@ def asked_instead(chart: Chart, question: Question) -> bool:
     if topic == "balanced panels":
         return _so_many_panels(chart, question)
     return topic == "divide evenly" and _so_long_each(chart, question)
+
+
+def _no_area(chart: Chart, question: Question) -> bool:
+    """Whether how high or long a wall is was taken for its area: 150 cover on a 2640 wall."""
+    area = question.givens.get("area")
+    bare = area is not None and area.end > area.start and area.text.replace(",", "").isdecimal()
+    return area is not None and bare and chart.words[places_of(chart, area)[1] :][:1] == ["wall"]
 
 
 def _of_sheets(words: Sequence[str]) -> bool:

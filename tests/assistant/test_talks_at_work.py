@@ -102,3 +102,21 @@ def test_what_comes_next_of_it(lines: tuple[str, ...], topic: str, value: float)
 )
 def test_pieces_put_to_others_are_in_their_unit(lines: tuple[str, ...], pieces: str) -> None:
     assert [given["text"] for given in last(*lines)["givens"] if given["name"] == "pieces"] == [pieces]
+
+
+@pytest.mark.parametrize(
+    "lines",
+    [
+        ("skirting 14.6 m from 5.4 lengths", "add the hall 9.2"),
+        ("wall 7.2 by 2.7 m, cladding cover 180, 4.2 m boards, how many", "minus a 1.8 by 2.1 slider", "waste 12"),
+        ("weatherboards 150 cover on a 2640 wall, how many",),
+        ("nail for batten 45, ply 18", "90s"),
+    ],
+)
+def test_what_is_still_open_is_asked_about(lines: tuple[str, ...]) -> None:
+    assert last(*lines)["outcome"] != "answered"
+
+
+def test_a_screw_told_by_its_name_first() -> None:
+    record = last("screws 75 long, batten 45, ply 18, what bite in the stud")
+    assert (record["topic"], record["answer"]["value"]) == ("fastener penetration", 12)
