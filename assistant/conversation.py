@@ -370,7 +370,7 @@ class Conversation:
             self.pending = Pending(first.asked, ways=ways)
             put_asked(record, worked.topic.name, which_way(ways), given_lines(first.worked.topic, first.worked.givens))
         elif worked.refused:
-            self.last, self.just_kept = first.asked, {}
+            self.last, self.just_kept = None if question.unplaced else first.asked, {}  # a change of it would let those fall
             first.asked.record = record
             put_declined(record, worked.refused)
         elif name := unusual(first.asked, bool(worked.asks)):

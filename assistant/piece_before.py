@@ -16,6 +16,7 @@ from assistant.pending import Asked
 from assistant.roles_alike import ALTERED, ANSWERS, NO_OPENINGS, OF_ONE_THING, ROLES, SEVERAL
 from assistant.said_over import stem
 from assistant.several import told_of
+from assistant.usual import no_unit
 from intents.expressions import expression
 from intents.matcher import read_as
 from intents.talk import numbers_in
@@ -96,7 +97,7 @@ def legs_of(c: Conversation, asked: Asked) -> tuple[Given, Given] | None:
         return (told["rise"], told["run"]) if told.keys() - {"asked"} == {"rise", "run"} else None
     pitch = told.get("pitch")
     parts = read_as(pitch.value.text, BY_RISE_AND_RUN, c.parameters).givens if pitch is not None and pitch.value.text else {}
-    if parts.keys() != {"rise", "run"} or any(heard.bare for heard in parts.values()):
+    if parts.keys() != {"rise", "run"} or any(heard.bare or no_unit(heard) for heard in parts.values()):
         return None
     return Given("rise", parts["rise"].value, "earlier"), Given("run", parts["run"].value, "earlier")
 

@@ -120,3 +120,13 @@ def test_what_is_still_open_is_asked_about(lines: tuple[str, ...]) -> None:
 def test_a_screw_told_by_its_name_first() -> None:
     record = last("screws 75 long, batten 45, ply 18, what bite in the stud")
     assert (record["topic"], record["answer"]["value"]) == ("fastener penetration", 12)
+
+
+def test_a_pitch_in_words_is_no_rise_and_run() -> None:
+    record = last("a seven twelve roof with a run of thirteen foot six how much does it rise", "nine twelve", "and the rafter")
+    assert (record["topic"], record["answer"]["value"]) == ("sloped length", 162 * 15 / 12)  # 3-4-5
+
+
+def test_what_could_not_be_is_not_changed_in_part() -> None:
+    asked = "how much caulk do i need for eleven windows three by four quarter inch bead quarter deep"
+    assert last(asked, "call it three eighths")["outcome"] != "answered"
