@@ -271,7 +271,10 @@ ASKED: dict[str, Asks] = {
     ),
     "square check": ((r"\b3.4.5\b|\bthree four five\b", ("3-4-5",)),),
     "how far open": (
-        (r"\bshould (?:he|she|i|we|they|it|you) have\b|\bwhat closes it\b|\bset it (?:at|to)\b", ("setting that closes it",)),
+        (r"\bshould (?:he|she|i|we|they|it|you|each|both)"
+         r" (?:have\b|be (?:cut|set)\b|(?:cut|set) (?:it|them|em|each|both)\b|cut at\b)"
+         r"|\bwhat closes it\b|\bset it (?:at|to)\b",
+         ("setting that closes it",)),
     ),
     "out of square": (
         (r"\bwhich (?:corner|way|one)\b", ("which corner opens",)),

@@ -48,6 +48,9 @@ _PITCH = expression(
 _MANY_BOXES = expression(
     r"\bhow many (?:boxes|packs|packets|cartons|cases|bags|bundles|tubs|pails|coils|strips|buckets)\b", re.IGNORECASE
 )
+_BOXES_OF = expression(
+    r"\W*(?:(?:and|so|in|they|come|['’]re|are) )*(?:boxes|packs|packets|tubs|bags|coils|pails) of \d+\W*", re.IGNORECASE
+)
 _BOX_OF = expression(r"\b(?:box|case|pack|packet|carton|bag|tub|pail|coil|strip|bucket)(?:es|s)? of $", re.IGNORECASE)
 _TO_A_BOX = expression(
     r" (?:[a-z]+ )?(?:to|in|per|a|each) (?:an? |the |each )?"
@@ -125,7 +128,9 @@ def boxed(c: Conversation, record: Record, text: str) -> bool:
     answer = last.record.get("answer") if last is not None else None
     if last is None or not answer or answer["unit"] != "count" or last.topic.name in ("boxes", "take-off"):
         return False
-    if not (_MANY_BOXES.search(record["heard"]) or _MANY_BOXES.search(text)) or _OTHER.search(text) or len(places_of(text)) != 1:
+    of_all = last.times != 1 and _BOXES_OF.fullmatch(text)  # of so many of them: boxes of 350
+    asks = of_all or _MANY_BOXES.search(record["heard"]) or _MANY_BOXES.search(text)
+    if not asks or _OTHER.search(text) or len(places_of(text)) != 1:
         return False
     more = read_as(text, "boxes", c.parameters, wanted="box")
     heard = more.givens.get("box") or more.givens.get("count")  # a box of 12 tubes

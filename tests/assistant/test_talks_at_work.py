@@ -130,3 +130,13 @@ def test_a_pitch_in_words_is_no_rise_and_run() -> None:
 def test_what_could_not_be_is_not_changed_in_part() -> None:
     asked = "how much caulk do i need for eleven windows three by four quarter inch bead quarter deep"
     assert last(asked, "call it three eighths")["outcome"] != "answered"
+
+
+def test_boxes_of_twice_as_many() -> None:
+    record = last("screws at 16 centres on 22 straps 10 feet long", "double them", "boxes of 350")
+    assert (record["topic"], record["answer"]["value"]) == ("boxes", 2)  # 22 straps of 9, twice, are 396
+
+
+@pytest.mark.parametrize("line", ["what should it be cut at", "what should I cut them at", "what shoulda I cut em at"])
+def test_what_closes_the_gap(line: str) -> None:
+    assert "43.5" in last("corner 93, base is 5 1/4, cut at 45 each, gap", line)["say"]
