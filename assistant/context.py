@@ -97,7 +97,9 @@ def joined(c: Conversation, record: Record, text: str) -> bool:
 def _sum_of_another(c: Conversation, question: Question) -> bool:
     """Whether a sum would be made of a line that was asked about as another question: 14.6 m from 5.4 lengths | add 9.2."""
     asked = c.records[-1]["ask"] if c.records else ""
-    return question.topic == SUM and asked.startswith("Do you mean ") and SUM not in asked
+    return question.topic == SUM and (
+        (asked.startswith("Do you mean ") and SUM not in asked) or asked.startswith("What should I change?")
+    )
 
 
 def _of_another_use(question: Question, told: str) -> bool:

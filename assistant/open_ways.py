@@ -20,7 +20,7 @@ if TYPE_CHECKING:
     from assistant.conversation import Conversation
     from assistant.pending import Asked, Pending
 
-MOST_WORKED = 16  # ways from which on no more of what was open are worked: the question back names two of them
+MOST_WORKED = 6  # ways from which on no more of what was open are worked: the question back names two of them
 # Another try, which settles nothing of the one before.
 _ANOTHER_TRY = expression(r"\W*(?:and|or|what about|how about|what if)\b(?! the other)", re.IGNORECASE)
 

@@ -65,7 +65,11 @@ _MOST_PACKS, _A_SQUARE = 6, frozenset((("a", "square"), ("per", "square"), ("eac
 _SIGNED = frozenset("$ £ € dollar dollars buck bucks quid cent cents cost costs price".split())
 _HALF_OFF = frozenset((("take", "half", "off"), ("take", "off", "half"), ("knock", "half", "off"), ("half", "off", "?")))
 _FIBRED = frozenset("fibre fiber siding cladding weatherboard weatherboards plank planks lap".split())
-_SAW_ANGLES = ("rake return", "peak joint", "rake to level joint", "end cut along the rake", "plumb cut", "miter for a corner",
+_CUTS = frozenset(  # some of which tell of boards that end at a rake
+    "cut cuts cutting angle angles angel bevel miter mitre saw set degrees trim clip clipped splay edge siding boards board bords"
+    " weatherboard weatherboards clapboard clapboards shingle shingles cladding course courses plank planks lap laps".split()
+)
+_SAW_ANGLES = ("rake return", "peak joint", "rake to level joint", "plumb cut", "miter for a corner",
                "corner in several pieces", "polygon", "compound cut", "roof angle")  # fmt: skip
 _OPENS = frozenset("open opens gap gaps gapping".split())
 _HOW_WIDE = frozenset(("how", size) for size in ("far", "wide", "big", "much", "open"))
@@ -82,6 +86,7 @@ def _asks_how_open(words: Sequence[str]) -> bool:
 _BY_WORDS: dict[str, Callable[[Sequence[str]], bool]] = {  # topics that their words alone tell not to be asked
     "cut list": lambda words: "coil" in words,  # an apron of 6 and 4 out of a 3 foot coil
     "staggered joints": _STAGGERED.isdisjoint,
+    "end cut along the rake": lambda words: _CUTS.isdisjoint(words) or _asks_how_open(words),  # gables too, on the 24 ends
     "trim sticks": lambda words: (  # how long will it get this summer
         ("how", "long") in pairwise(words) and not (_GETS.isdisjoint(words) or _HEATS.isdisjoint(words) or "many" in words)
     ),
