@@ -31,7 +31,7 @@ from solvers.sums import Sum, leaves
 if TYPE_CHECKING:
     from assistant.conversation import Asked
 
-MOST_WAYS = 8
+MOST_WAYS = 6
 ROOFED = frozenset("roof run rafter hip valley".split())  # words of a question whose length is of a roof's frame
 SCALE_SAID = 0.9  # a temperature surer than this had its scale said
 SCALE_UNSAID = 0.5
