@@ -64,6 +64,7 @@ KINDS = (
         r"|^\W*(?:and|so|then) the angle (?:if|at|with|for)\b|\bwhat degrees?\b|\bin degrees\b",
         frozenset(("deg",)), first=("angle", "roof angle", "saw setting"),
     ),
+    _kind("how much longer it is", r"\bhow much longer\b", _LENGTHS, "longer"),
     _kind("the radius", rf"{_WHAT} (?:\w+ )?(?:radius|raduis|radious)\b", _LENGTHS, "radius"),
     _kind(
         "the length of the curve",

@@ -140,3 +140,9 @@ def test_boxes_of_twice_as_many() -> None:
 @pytest.mark.parametrize("line", ["what should it be cut at", "what should I cut them at", "what shoulda I cut em at"])
 def test_what_closes_the_gap(line: str) -> None:
     assert "43.5" in last("corner 93, base is 5 1/4, cut at 45 each, gap", line)["say"]
+
+
+def test_how_much_longer_one_is_than_the_other() -> None:
+    hip = "hip rafter common run is fourteen foot both sides five in twelve what length hip"
+    record = last(hip, "what's the common next to it", "so how much longer is the hip than the common")
+    assert record["answer"]["value"] == pytest.approx((168**2 + 168**2 + 70**2) ** 0.5 - 182)
