@@ -59,6 +59,10 @@ _SAYS = expression(
 _ONE_NUMBER = expression(r"\W*(?:(?:and|no|at|so|ok|then|or|make it)\W+)*[\d./ -]+\W*", re.IGNORECASE)
 _PUTS_ON = expression(r"\W*(?:(?:and|ok|now|then|so)\W+)*(?:put|add|stick|fold|give (?:it|them)|change|make)\b", re.IGNORECASE)
 _OF_A_SIZE = expression(r"\W*(?:cover|exposure|wide|long|high|tall|deep|thick|centres|apart|gap|kerf|lap)\b", re.IGNORECASE)
+_EITHER = expression(r"Is the .* or the .*\?$")
+_PRICED = expression(
+    r"\b(?:at|for) \S+ an? (?:bag|box|roll|sheet|board|stick|tube|foot|square|bundle|piece|gallon)\b", re.IGNORECASE
+)
 _ASKS = expression(
     r"\?|\b(how|what|what's|whats|which|when|where|why|can|could|will|would|does|do|is it|are they)\b", re.IGNORECASE
 )
@@ -66,7 +70,7 @@ _ASKS = expression(
 
 def joined(c: Conversation, record: Record, text: str) -> bool:
     """Whether the line is whole with what was stated before it; if so that is answered."""
-    if _whole_alone(c, text):
+    if _whole_alone(c, text) or _still_doubted(c):
         return False
     partly: tuple[Question, list[Way]] | None = None  # it lacks less than it did
     for back in range(1, len(c.told) + 1):
@@ -74,7 +78,7 @@ def joined(c: Conversation, record: Record, text: str) -> bool:
         if not may_read(c, told + text, MOST_READ) or len(told) + len(text) > TOGETHER or len(tokenize(told + text)) > TOKENS:
             break
         question = _whole(c, told, text)
-        if question and (question.topic != (record["topic"] or question.topic) or _sum_of_another(c, question)):
+        if question and (question.topic != (record["topic"] or question.topic) or _sum_of_another(c, question, text)):
             return False
         if question and c.last and _said_otherwise(question, len(told), c.last):
             return False  # how many boxes, after panels whose depth was changed meanwhile
@@ -94,12 +98,20 @@ def joined(c: Conversation, record: Record, text: str) -> bool:
     return partly is not None
 
 
-def _sum_of_another(c: Conversation, question: Question) -> bool:
+def _sum_of_another(c: Conversation, question: Question, text: str) -> bool:
     """Whether a sum would be made of a line that was asked about as another question: 14.6 m from 5.4 lengths | add 9.2."""
     asked = c.records[-1]["ask"] if c.records else ""
     return question.topic == SUM and (
-        (asked.startswith("Do you mean ") and SUM not in asked) or asked.startswith("What should I change?")
+        (asked.startswith("Do you mean ") and SUM not in asked)
+        or asked.startswith("What should I change?")
+        or _PRICED.search(text) is not None
     )
+
+
+def _still_doubted(c: Conversation) -> bool:
+    """Whether it is still asked which of two ways the line before was meant: its number is not yet known to be of anything."""
+    before = c.records[-1] if c.records else None
+    return before is not None and before["outcome"] == "asks" and _EITHER.match(before["ask"]) is not None
 
 
 def _of_another_use(question: Question, told: str) -> bool:

@@ -65,11 +65,12 @@ KINDS = (
         frozenset(("deg",)), first=("angle", "roof angle", "saw setting"),
     ),
     _kind("how much longer it is", r"\bhow much longer\b", _LENGTHS, "longer"),
+    _kind("how far one goes", r"\bhow far (?:would|does|will|do) (?:one|each|a|the) ", _LENGTHS, "length per"),
     _kind("the radius", rf"{_WHAT} (?:\w+ )?(?:radius|raduis|radious)\b", _LENGTHS, "radius"),
     _kind(
         "the length of the curve",
         r"\bhow long(?:['’]?s| is| are| would| will|)(?: the)? (?:curve|arc|bend)\b"
-        r"|\b(?:length of|along|round|around) the (?:curve|arc)\b"
+        r"|\b(?:length of|along|round|around) the (?:curve|arc)\b|\bwhat(?:['’]?s| would| is| will) the (?:curve|arc)\b"
         r"|^(?!.*\b(?:what|which|whats|how|radius|raduis|if)\b).*\bthe (?:curve|arc)(?: itself)?(?: (?:with|for|at|on)\b.*)?\?",
         _LENGTHS, "arc|curve|length",
     ),
@@ -91,7 +92,12 @@ KINDS = (
         r"(?:(?:that|it|this|the lot|all that)(?: (?:out|as))?)? ?(?:in|into|as|to) (?:roofing )?squares\b",
         frozenset(("square",)),
     ),
-    _kind("how many", rf"\bhow many (?!{_MEASURED}\b)[a-z]", frozenset(("count",))),
+    _kind(
+        "how many",
+        rf"\bhow many (?!{_MEASURED}\b)[a-z]|\bhow many at \d"
+        r"|^\W*(?:and |so )?(?:strips|pieces|flashings) (?:that (?:wide|long)|of that|of those|across|out of|from)\b",
+        frozenset(("count",)),
+    ),
     _kind("how high", r"\bhow (?:high|tall)\b(?! (?:can|should) )", _LENGTHS),
     _kind(
         "a length",

@@ -63,8 +63,13 @@ _BEFORE = expression(r"\b(?:in|into|as|to|how many)\s", re.IGNORECASE)
 _TOLD = {"m": ("in metres", "m", 1000), "c": ("in centimetres", "cm", 10)}  # by the first letter of its name
 
 
+_OF_TWO = expression(r"\b(?:the (?:pair|two)|both|added|together|summed|combined)\b", re.IGNORECASE)  # and not of the last
+
+
 def last_in_unit(c: Conversation, record: Record, text: str) -> bool:
     """Whether the line asks for the last answer in another unit of its kind; if so that is converted."""
+    if _OF_TWO.search(text):
+        return False
     if _in_decimals(c, record, text) or _length_in(c, record, text) or _bare_unit(c, record, text):
         return True
     asked = _ASKED.fullmatch(text)

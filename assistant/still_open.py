@@ -67,7 +67,7 @@ def hold_to_what_fell(c: Conversation, record: Record, text: str, before: State)
     pending, last = before[:2]
     if not isinstance(last, Asked) or c.last is None or record["outcome"] != "answered":
         return
-    if isinstance(pending, Pending) and _takes_what_is_doubted(record, pending):
+    if isinstance(pending, Pending) and (_takes_what_is_doubted(record, pending) or _goes_on_without(record, pending, text)):
         put_back(c, before)
         asked = blank(text, record["via"], c.job, record["file"])
         put_asked(asked, last.topic.name, pending.question, given_lines(last.topic, last.givens.values()))
@@ -95,6 +95,13 @@ def hold_to_what_fell(c: Conversation, record: Record, text: str, before: State)
 def _same_givens(one: Asked, other: Asked) -> bool:
     mine, theirs = ({name: given.value for name, given in asked.givens.items()} for asked in (one, other))
     return mine == theirs
+
+
+def _goes_on_without(record: Record, pending: Pending, text: str) -> bool:
+    """Whether it is asked whose a line was, and this one takes over what that line may have changed."""
+    if not pending.lines or not pending.question.startswith(_FIRST) or text.strip() in pending.lines:
+        return False
+    return any(given["from"] == "earlier" for given in record["givens"])
 
 
 def _takes_what_is_doubted(record: Record, pending: Pending) -> bool:

@@ -186,12 +186,24 @@ def told_shortly(text: str, last: Asked | None, waits: bool) -> str:
     text = kept_in_words(_ROOFS.sub(r"\g<1>roof is \g<2>", text))
     if last is None or not last.record.get("answer") or len(text) > LONGEST:
         return text
+    text = _without_what_stays(text, last)
     text = in_figures(pounds_as_money(_respelt(spelled_out(_in_one_spelling(text, last))), last), last)
     text = _AFTER_ALL.sub("", _SUCH.sub(r"\1", _BESIDE.sub("the other ", text))) if numbers_in(text) else text
     text = _AT_ALL.sub(r"\1", _HOUSE.sub(r"\1 \2", _OUT_OF_A.sub(r"\1from a ", text) if last.topic.name in _CUT else text))
     if "penetration" in last.givens:
         text = _IN_THE_STUD.sub(" into ", text)
     return text if waits else in_its_terms(text, last) or _in_fuller_words(text, last)
+
+
+def _without_what_stays(text: str, last: Asked) -> str:
+    """The line without the given that it says is as before: 18 now, humidity the same."""
+    for name in (name for name, given in last.givens.items() if given.source != "assumed"):
+        label = re.escape(last.topic.parameter(name).label)
+        same = rf"[,;]\s*(?:and )?(?:the )?(?:{label} (?:is |stays? )?(?:the )?same|same {label})\W*$"
+        found = re.search(same, text, re.IGNORECASE)
+        if found is not None and numbers_in(text[: found.start()]):
+            return text[: found.start()]
+    return text
 
 
 def _in_fuller_words(text: str, last: Asked) -> str:

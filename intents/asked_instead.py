@@ -18,6 +18,16 @@ from intents.gable_of_what import gable_of_what
 from intents.question import Question, Reading
 from intents.reading import Dims
 from intents.second_reader import places_of
+from intents.words_against import (
+    asks_how_open,
+    cut_at,
+    half_of_it,
+    no_area,
+    of_lumber,
+    of_one_riser,
+    of_sheets,
+    packs_a_square,
+)
 from solvers.quantities import Number
 from solvers.sums import TIMES, Sum
 
@@ -60,37 +70,22 @@ def _asks_how_much_longer(words: Sequence[str]) -> bool:
     return more and "than" in words
 
 
-_AT_45 = frozenset((("45", "s"), ("45s", "on"), ("45", "degree"), ("45", "degrees")))
-_MOST_PACKS, _A_SQUARE = 6, frozenset((("a", "square"), ("per", "square"), ("each", "square"), ("to", "square")))
-_SIGNED = frozenset("$ £ € dollar dollars buck bucks quid cent cents cost costs price".split())
-_HALF_OFF = frozenset((("take", "half", "off"), ("take", "off", "half"), ("knock", "half", "off"), ("half", "off", "?")))
-_FIBRED = frozenset("fibre fiber siding cladding weatherboard weatherboards plank planks lap".split())
 _CUTS = frozenset(  # some of which tell of boards that end at a rake
     "cut cuts cutting angle angles angel bevel miter mitre saw set degrees trim clip clipped splay edge siding boards board bords"
     " weatherboard weatherboards clapboard clapboards shingle shingles cladding course courses plank planks lap laps".split()
 )
 _SAW_ANGLES = ("rake return", "peak joint", "rake to level joint", "plumb cut", "miter for a corner",
                "corner in several pieces", "polygon", "compound cut", "roof angle")  # fmt: skip
-_OPENS = frozenset("open opens gap gaps gapping".split())
-_HOW_WIDE = frozenset(("how", size) for size in ("far", "wide", "big", "much", "open"))
-
-
-def _asks_how_open(words: Sequence[str]) -> bool:
-    """Whether it is asked how far a joint stands open, which no angle tells: how far open on 7 1/4 stock."""
-    pairs = set(pairwise(words))
-    opens = not _OPENS.isdisjoint(words) and ("no", "gap") not in pairs
-    asks = not _HOW_WIDE.isdisjoint(pairs) or words[-1] == "gap" or tuple(words[-2:]) == ("gap", "?")
-    return (opens and asks) or ("far", "out") in pairs
 
 
 _BY_WORDS: dict[str, Callable[[Sequence[str]], bool]] = {  # topics that their words alone tell not to be asked
     "cut list": lambda words: "coil" in words,  # an apron of 6 and 4 out of a 3 foot coil
     "staggered joints": _STAGGERED.isdisjoint,
-    "end cut along the rake": lambda words: _CUTS.isdisjoint(words) or _asks_how_open(words),  # gables too, on the 24 ends
+    "end cut along the rake": lambda words: _CUTS.isdisjoint(words) or asks_how_open(words),  # gables too, on the 24 ends
     "trim sticks": lambda words: (  # how long will it get this summer
         ("how", "long") in pairwise(words) and not (_GETS.isdisjoint(words) or _HEATS.isdisjoint(words) or "many" in words)
     ),
-    **dict.fromkeys(_ONE_LENGTH, _asks_how_much_longer), **dict.fromkeys(_SAW_ANGLES, _asks_how_open),
+    **dict.fromkeys(_ONE_LENGTH, _asks_how_much_longer), **dict.fromkeys(_SAW_ANGLES, asks_how_open),
     "arc": lambda words: not _ROUNDS.isdisjoint(pairwise(words)) and _GOES.isdisjoint(words),  # round it to a sixteenth
 }
 _EACH_ONE = frozenset("a an per each apiece /".split())
@@ -126,18 +121,19 @@ def asked_instead(chart: Chart, question: Question) -> bool:
     if gable_of_what(chart, question):
         return True
     if topic == "tape arithmetic":
-        return _is_no_sum(words) or _of_a_section(question) or _signed_alone(chart) or _of_one_size(chart) or _asks_size(chart)
+        lumber = of_lumber(chart, question) or _of_a_section(question)
+        return lumber or _is_no_sum(words) or _signed_alone(chart) or _of_one_size(chart) or _asks_size(chart)
     if topic == "right triangle":
         return _asks_a_leg(chart, question)
     if topic in _LINES:
         return _asks_sheets(words)
     if topic == BOARDS:
-        return _asks_high(words) or _asks_exposure(words) or _of_sheets(words) or _no_area(chart, question)
+        return _asks_high(words) or _asks_exposure(words) or of_sheets(words) or no_area(chart, question)
     if topic == "height of courses":
         return any(pair in _HOW_SHOWN for pair in pairwise((*words, ""))) and _RISES.isdisjoint(words)
     if topic in _BY_WORDS:
         return _BY_WORDS[topic](words)
-    if topic == "cost" and (_tells_no_money(words, question) or _packs_a_square(words, question)):
+    if topic == "cost" and (_tells_no_money(words, question) or packs_a_square(words, question)):
         return True
     if topic in _BOUGHT:
         return any(trio[:2] == ("how", "many") and trio[2] in _GOODS for trio in zip(words, words[1:], words[2:], strict=False))
@@ -147,45 +143,14 @@ def asked_instead(chart: Chart, question: Question) -> bool:
         return _counts_the_gaps(chart, question)
     if topic == "balanced panels":
         return _so_many_panels(chart, question)
-    return topic == "divide evenly" and _so_long_each(chart, question)
-
-
-def _no_area(chart: Chart, question: Question) -> bool:
-    """Whether how high or long a wall is was taken for its area: 150 cover on a 2640 wall."""
-    area = question.givens.get("area")
-    bare = area is not None and area.end > area.start and area.text.replace(",", "").isdecimal()
-    return area is not None and bare and chart.words[places_of(chart, area)[1] :][:1] == ["wall"]
-
-
-def _of_sheets(words: Sequence[str]) -> bool:
-    """Whether what is counted comes in sheets: 3 x 5 cement board."""
-    sheets = "drywall" in words or any(("cement", board) in pairwise(words) for board in ("board", "sheet", "sheets"))
-    return sheets and _FIBRED.isdisjoint(words)
-
-
-def _cut_at(words: Sequence[str]) -> bool:
-    """Whether corners are cut at 45: I just cut 45s on 4 1/2 stock, how much gap."""
-    return any(pair in _AT_45 for pair in pairwise(words)) and any(word.startswith("cut") for word in words)
-
-
-def _half_of_it(words: Sequence[str]) -> bool:
-    """Whether half of what was told comes off, and not half an inch: ridge is inch and a half, take half off."""
-    return any(trio in _HALF_OFF for trio in zip(words, words[1:], words[2:], strict=False))
-
-
-def _packs_a_square(words: Sequence[str], question: Question) -> bool:
-    """Whether a small whole number, with no word of money, is how many packs go to a square: bundles at three a square."""
-    price = question.givens.get("price")
-    small = price is not None and price.value.value <= _MOST_PACKS and price.value.value.denominator == 1
-    return small and _SIGNED.isdisjoint(words) and any(pair in _A_SQUARE for pair in pairwise(words))
+    return topic == "divide evenly" and (_so_long_each(chart, question) or of_one_riser(words, question))
 
 
 def _tells_no_money(words: Sequence[str], question: Question) -> bool:
     """Whether nothing tells that a whole number is money: 5 squares a pallet, I need 27 square."""
     price = question.givens.get("price")
     each = any(word == price.text and after in _EACH_ONE for word, after in pairwise(words)) if price is not None else False
-    whole = price is not None and (price.text.isdecimal() or price.text.replace(" ", "").isalpha())
-    return price is not None and whole and _MONEY.isdisjoint(words) and not each  # theyre 54 a roll
+    return price is not None and price.text.isdecimal() and _MONEY.isdisjoint(words) and not each  # theyre 54 a roll
 
 
 def area_rather(chart: Chart, reading: Reading) -> None:
@@ -260,7 +225,7 @@ def _counts_the_gaps(chart: Chart, question: Question) -> bool:
 
 def _is_no_sum(words: Sequence[str]) -> bool:
     ranged = ("to", "plus") in pairwise(words)  # minus 12 to plus 34
-    if ranged or not _HEAT.isdisjoint(words) or _cut_at(words) or _half_of_it(words):
+    if ranged or not _HEAT.isdisjoint(words) or cut_at(words) or half_of_it(words):
         return True
     return _asks_fastener(words) or _asks_spaces(words)
 

@@ -53,6 +53,7 @@ _HIPS = frozenset("hip hips valley valleys".split())
 _RAFTERS = frozenset("rafter rafters commons".split())
 _LONG, _ALONG = frozenset("long length lengths".split()), ("up", "along")  # what do I get going up along it
 _NAMES = {"RUN": frozenset(("run", "runs")), "GABLE": _WIDE | _SPANS | {"building"}, "RAFTER": _RAFTERS}
+_PEAKED = frozenset("gable gables gabled ridge peak apex both hip hips".split())
 _DECKS = frozenset("deck porch patio slab floor balcony carport".split())
 _LEAST_WIDE, _MOST_WIDE, _LEAST_ROOF = 5, 60, 12  # ft
 _PEAKS = frozenset("peak ridge middle centre center apex".split())
@@ -82,9 +83,18 @@ def run_told(chart: Chart, question: Question) -> None:
             givens[name] = _building(run)
         made = [givens | {"across": Heard(way, run.start, run.end, run.text)} for way in ways]
         question.givens, question.swaps = made[0], made[1:]
+    if _falls_one_way(chart.words) and "across" in question.givens and question.givens["across"].value == "GABLE":
+        question.givens = {each: heard for each, heard in question.givens.items() if each != "across"}
+        question.swaps = []
     if question.topic == PITCH:
         question.givens = _in_feet(_wide_in_feet(chart, question.givens))
         question.lacking = question.lacking or int(_pitch_said(chart, question))
+
+
+def _falls_one_way(words: list[str]) -> bool:
+    """Whether a roof is as high at the back as nowhere else: a shed roof, 7 ft at the front and 9 at the back."""
+    one_way = ("shed", "roof") in pairwise(words) or {"back", "front"} <= {*words}
+    return one_way and _PEAKED.isdisjoint(words)
 
 
 def _asks_the_rise(words: list[str]) -> bool:

@@ -146,3 +146,44 @@ def test_how_much_longer_one_is_than_the_other() -> None:
     hip = "hip rafter common run is fourteen foot both sides five in twelve what length hip"
     record = last(hip, "what's the common next to it", "so how much longer is the hip than the common")
     assert record["answer"]["value"] == pytest.approx((168**2 + 168**2 + 70**2) ** 0.5 - 182)
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "porch posts 8 of them 4x4 wrapped with 1x6s, feet of 1x6 at 9 ft",
+        "six 2x4s at 9 foot, total feet",
+        "rise 7 1/4, 14 risers",
+    ],
+)
+def test_what_lumber_is_called_by_is_no_count(text: str) -> None:
+    record = last(text)
+    assert record["outcome"] != "answered" or record["answer"]["value"] == 6 * 9 * 12
+
+
+@pytest.mark.parametrize(
+    "text",
+    ["shed roof 10 wide, back 7 ft front 9 ft, pitch", "shed roof 10 feet wide, 9 ft at the back, 7 at the front, what pitch"],
+)
+def test_a_shed_roof_falls_one_way(text: str) -> None:
+    assert last(text)["answer"]["value"] == pytest.approx(2.4)  # 2 in 10
+
+
+@pytest.mark.parametrize(
+    ("lines", "value"),
+    [
+        (("It's 12°C and 85 percent in here, what's the dew point?", "heaters on, 18 now, humidity the same"), 15.4386),
+        (("Flashing with legs of 5/8, 4 and 1 1/2, how wide is it flat?", "strips that wide across a 24 in coil?"), 3),
+        (("88 foot of frieze in 12 foot sticks how many", "whats that cost", "thirteen twenty a stick"), 105.6),
+    ],
+)
+def test_what_is_told_is_of_what_it_names(lines: tuple[str, ...], value: float) -> None:
+    assert last(*lines)["answer"]["value"] == pytest.approx(value, rel=1e-4)
+
+
+RAILS = ("top rail for a hundred and thirty four metres of fence rails come in four point eights how many do i buy",
+         "and if i run three rails the whole way", "eleven dollars fifty each whats that lot cost")  # fmt: skip
+
+
+def test_what_is_in_doubt_is_not_counted() -> None:
+    assert last(*RAILS)["outcome"] == "asks"

@@ -1,0 +1,79 @@
+"""Words that speak against the topic that fits: a gap asked for is no saw setting, half of what was told is no half inch, and
+what lumber is called by is no number of pieces.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from itertools import pairwise
+
+from intents.chart import Chart
+from intents.expressions import expression
+from intents.question import Question
+from intents.second_reader import places_of
+from solvers.quantities import Length, Number
+from solvers.sums import TIMES, Sum
+
+_OPENS = frozenset("open opens gap gaps gapping".split())
+_HOW_WIDE = frozenset(("how", size) for size in ("far", "wide", "big", "much", "open"))
+_MOST_PACKS, _A_SQUARE = 6, frozenset((("a", "square"), ("per", "square"), ("each", "square"), ("to", "square")))
+_SIGNED = frozenset("$ £ € dollar dollars buck bucks quid cent cents cost costs price".split())
+_FIBRED = frozenset("fibre fiber siding cladding weatherboard weatherboards plank planks lap".split())
+_HALF_OFF = frozenset((("take", "half", "off"), ("take", "off", "half"), ("knock", "half", "off"), ("half", "off", "?")))
+_AT_45 = frozenset((("45", "s"), ("45s", "on"), ("45", "degree"), ("45", "degrees")))
+_RISERS, _HIGHEST_RISER = frozenset("riser risers tread treads steps".split()), 12  # inches
+_CALLED_BY = expression(r"\b[12] ?[x×] ?(2|3|4|6|8|10|12)(?:s|'s)?\b")
+
+
+def asks_how_open(words: Sequence[str]) -> bool:
+    """Whether it is asked how far a joint stands open, which no angle tells: how far open on 7 1/4 stock."""
+    pairs = set(pairwise(words))
+    opens = not _OPENS.isdisjoint(words) and ("no", "gap") not in pairs
+    asks = not _HOW_WIDE.isdisjoint(pairs) or words[-1] == "gap" or tuple(words[-2:]) == ("gap", "?")
+    return (opens and asks) or ("far", "out") in pairs
+
+
+def cut_at(words: Sequence[str]) -> bool:
+    """Whether corners are cut at 45: I just cut 45s on 4 1/2 stock, how much gap."""
+    return any(pair in _AT_45 for pair in pairwise(words)) and any(word.startswith("cut") for word in words)
+
+
+def half_of_it(words: Sequence[str]) -> bool:
+    """Whether half of what was told comes off, and not half an inch: ridge is inch and a half, take half off."""
+    return any(trio in _HALF_OFF for trio in zip(words, words[1:], words[2:], strict=False))
+
+
+def packs_a_square(words: Sequence[str], question: Question) -> bool:
+    """Whether a small whole number, with no word of money, is how many packs go to a square: bundles at three a square."""
+    price = question.givens.get("price")
+    small = price is not None and price.value.value <= _MOST_PACKS and price.value.value.denominator == 1
+    return small and _SIGNED.isdisjoint(words) and any(pair in _A_SQUARE for pair in pairwise(words))
+
+
+def of_one_riser(words: Sequence[str], question: Question) -> bool:
+    """Whether what one riser rises would be divided by how many there are: rise 7 1/4, 14 risers."""
+    length = question.givens.get("length")
+    one = length is not None and isinstance(length.value, Length) and length.value.to("in").value <= _HIGHEST_RISER
+    return one and not _RISERS.isdisjoint(words)
+
+
+def of_sheets(words: Sequence[str]) -> bool:
+    """Whether what is counted comes in sheets: 3 x 5 cement board."""
+    sheets = "drywall" in words or any(("cement", board) in pairwise(words) for board in ("board", "sheet", "sheets"))
+    return sheets and _FIBRED.isdisjoint(words)
+
+
+def no_area(chart: Chart, question: Question) -> bool:
+    """Whether how high or long a wall is was taken for its area: 150 cover on a 2640 wall."""
+    area = question.givens.get("area")
+    bare = area is not None and area.end > area.start and area.text.replace(",", "").isdecimal()
+    return area is not None and bare and chart.words[places_of(chart, area)[1] :][:1] == ["wall"]
+
+
+def of_lumber(chart: Chart, question: Question) -> bool:
+    """Whether a length is multiplied by a number that lumber is called by: six 2x4s at 9 foot, feet of 1x6 at 9 ft."""
+    heard = question.givens.get("sum")
+    whole = heard.value if heard is not None else None
+    if not isinstance(whole, Sum) or whole.operation != TIMES or not isinstance(whole.left, Number):
+        return False
+    return str(whole.left.value) in {found[1] for found in _CALLED_BY.finditer(chart.text.lower())}
