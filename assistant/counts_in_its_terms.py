@@ -92,7 +92,7 @@ _FOR_THEM = expression(  # what if it's all 12s for the 33
     re.IGNORECASE,
 )
 _THEM_SO_LONG = expression(  # make them 27 1/4 long; cut them at 27 and a quarter, how many sixteens then
-    rf"{_LEAD}(?:cut(?:ting)? |rip |make |have |want |need |re |ll be |(?:they|the pieces)(?: are| were| should be) )?"
+    rf"{_LEAD}(?:cut(?:ting)? |rip |make |have |want |need |theyre |re |ll be |(?:they|the pieces)(?: are| were| should be) )?"
     r"(?P<them>them|those|these|'?em|all of them|the pieces|each(?: one| of them)?)?(?: all)?(?: (?:at|to|be|to be|are|down to))*"
     r" ?(?P<n>\S.*?)"
     r"(?P<long>(?: (?:long|each|apiece|instead|now|then|not \S+(?: \d+/\d+)?))*)"

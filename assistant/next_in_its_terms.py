@@ -204,6 +204,13 @@ _COMMON_BESIDE = expression(
     r"(?: (?:next to (?:it|that)|beside (?:it|that)|then|off (?:it|that)|to match))*(?:,? how long)?\W*",
     re.IGNORECASE,
 )
+_LEFT_AT = expression(
+    r"\W*(?:(?:and|so|ok|but|say|suppose|what if|if)\W+)*(?:i|we|you|he)(?:['’]?d| had| just)?(?: just| have)?"
+    r" (?:left|leave|cut|set|had|kept|keep)(?: it| them| both| mine)?(?: (?:at|on|to))? (?P<at>\d{2}(?:\.\d)?)s?(?: degrees)?"
+    r"(?: (?:for|on|with) that(?: one)?)?,? (?:on |with )?(?:an? |the )?(?P<face>\d[\d/ .]*?) ?(?:inch|in|\")? ?"
+    r"(?:base|face|trim|wide|stock|casing|boards?|skirting)\b,?[^\d]*\b(?:gap|open)\b[^\d]*",
+    re.IGNORECASE,
+)
 _IN_PIECES = expression(
     r"[^.;?]*\b(?:that|this|the same|it)(?: (?:one|corner))?\b[^.;?]*\bin (?P<n>\d|two|three|four|five|six)"
     r" (?:pieces|peices|pcs|bits|parts)\b[^.;]*\W*",
@@ -300,3 +307,9 @@ def corner_in_pieces(text: str, last: Asked) -> str:
     """The corner that was just worked, turned in so many pieces: if I go round that one in three pieces, saw at what."""
     found = _IN_PIECES.fullmatch(text)
     return f"that corner in {found['n']} pieces" if found is not None and _one(found["n"]) and len(numbers_in(text)) == 1 else ""
+
+
+def left_open(text: str, last: Asked) -> str:
+    """How far the corner just worked stands open where both pieces are cut at another setting: left it at 45 on 5 1/2 base."""
+    found = _LEFT_AT.fullmatch(text)
+    return f"how far open on a {found['face']} face if both pieces are cut at {found['at']}" if found is not None else ""

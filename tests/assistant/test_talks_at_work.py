@@ -187,3 +187,18 @@ RAILS = ("top rail for a hundred and thirty four metres of fence rails come in f
 
 def test_what_is_in_doubt_is_not_counted() -> None:
     assert last(*RAILS)["outcome"] == "asks"
+
+
+@pytest.mark.parametrize(
+    ("lines", "topic", "value"),
+    [
+        (("Inside corner checks 88 on the gauge. Where do I set the saw?",
+          "Say I'd left it at 45 for that one, 5 1/2 base, how big a gap?"), "how far open", 0.2715),
+        (("How many joists will I need laid out at 16 on centre?", "deck is 16 ft long", "24s instead"), "marks on centre", 9),
+        (("forty at 32 1/4 from sixteens, how many sticks", "what if theyre thirty one and a half"), "cut list", 7),
+    ],
+)  # fmt: skip
+def test_lines_that_lean_on_what_was_asked(lines: tuple[str, ...], topic: str, value: float) -> None:
+    record = last(*lines)
+    assert (record["outcome"], record["topic"]) == ("answered", topic)
+    assert record["answer"]["value"] == pytest.approx(value, rel=1e-3)
