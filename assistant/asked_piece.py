@@ -127,6 +127,7 @@ def only_names(best: Question | None, pending: Pending) -> bool:
     return set(best.words) <= {*pending.asked.topic.parameter(pending.wanted).label.split(), *_STATES}
 
 
+_NAMED_SO = expression(r"\b(?:overhang|kerf|lap|waste|exposure|reveal|humidity)\b", re.IGNORECASE)
 _SO_LONG_ONES = expression(r"\W*(?:(?:with|using|use|the|in|got|have) )*\d+['’]?s\W*", re.IGNORECASE)  # 90s, of screws
 _PACKS_OF = expression(
     r"\W*(?:and |so |ok )*how many (?:box|boxes|packs?|packets?|cartons?|cases?|bags?|bundles?) (?:of|at|in) ", re.IGNORECASE
@@ -140,6 +141,9 @@ def of_other_things(text: str, more: Question, pending: Pending) -> bool:
         return False
     if pending.wanted in _EXTREMES and _NOW.search(text):
         return True  # it's 38 now, of tonight's low
+    named = _NAMED_SO.search(text)
+    if named is not None and numbers_in(text) and named[0].lower() not in _called(pending):
+        return True  # 16 inch overhang, of how long the run is
     if _rather_a_width(more.givens.get(pending.wanted), pending.asked):
         return True
     if _USED.search(text) or (pending.wanted != "box" and _PACKS_OF.match(text)) or (
@@ -354,3 +358,11 @@ def to_the_wanted(more: Question, asked: Asked, wanted: str, sure: bool = False,
     fitted = [fit(row, asked.topic.parameter(wanted), heard.text, cued=True) for row in numbers_in(heard.text)]
     if len(fitted) == 1 and fitted[0] is not None:
         more.givens = {wanted: replace(heard, value=fitted[0].value, others=fitted[0].others)}
+
+
+def _called(pending: Pending) -> str:
+    """All that the pieces of what waits are called by."""
+    assert pending.asked is not None
+    names = (f"{p.label} {p.name} {p.slot.kept}" for p in pending.asked.topic.parameters)
+    called = f"{' '.join(names)} {pending.question}".lower()
+    return f"{called} reveal" if "exposure" in called else called

@@ -203,7 +203,7 @@ def _ask_again(c: Conversation, record: Record, text: str, wanted: Wanted, quest
         return True
     outright = told_outright(wanted, c.last)
     strange = two_sizes.of_no_wall(wanted, c.last) or of_each(wanted, c.last) or no_change.share_of_a_thing(wanted, c.last)
-    if strange or (wanted.untold and not outright):
+    if strange or no_change.spare_told(wanted, c.last) or (wanted.untold and not outright):
         _ask_where(c, record, wanted, c.last)
         return True
     found, text_now = outright or _readings(c, wanted, c.last, questions), ""

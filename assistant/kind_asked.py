@@ -259,7 +259,7 @@ def _answer_with(c: Conversation, record: Record, now: Asked, line: dict[str, An
     )  # fmt: skip
     if choice is None:
         _say_first(record, line)
-        now.asked_for = line["name"]
+        now.asked_for = line["name"] if not str(line["name"]).startswith("longer") else ""  # a difference is asked for once
         return
     said, state = record["say"].partition(f"{record['answer']['name'].capitalize()}: ")[0], state_of(c)
     trial = blank(record["heard"], record["via"], record["job"], record["file"])

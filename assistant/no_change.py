@@ -147,6 +147,17 @@ def no_area(more: Question, last: Asked) -> bool:
     return False
 
 
+_SPARE = expression(
+    r"\W*(?:(?:and|plus|with|ok|so|then)\W+)*(?:an? |\d+ |two |three |four |five |six )(?:extra|spares?)\W*", re.IGNORECASE
+)
+
+
+def spare_told(wanted: Wanted, last: Asked) -> bool:
+    """Whether a change tells how many are to be spare of what was counted: and 2 extra."""
+    counted = (last.record.get("answer") or {}).get("unit") == "count"
+    return counted and _SPARE.fullmatch(f"{wanted.lead} {wanted.rest}".strip()) is not None
+
+
 _OF_COURSES, _FAR_HIGHER = ("course layout", "courses to openings"), 2
 _FOOT_WALL = expression(r"\b(?:foot|ft|feet|metre|meter|m) (?:long )?wall\b|\blong\b|['’] wall\b", re.IGNORECASE)
 

@@ -202,3 +202,14 @@ def test_lines_that_lean_on_what_was_asked(lines: tuple[str, ...], topic: str, v
     record = last(*lines)
     assert (record["outcome"], record["topic"]) == ("answered", topic)
     assert record["answer"]["value"] == pytest.approx(value, rel=1e-3)
+
+
+@pytest.mark.parametrize(
+    "lines",
+    [
+        ("rolls of paper for 1450 square feet, roll's 4 by 100", "and 2 extra"),
+        ("hip on a 6/12 roof, how long", "16 inch overhang"),
+    ],
+)
+def test_what_names_another_thing_is_no_reply(lines: tuple[str, ...]) -> None:
+    assert last(*lines)["outcome"] != "answered"
