@@ -43,7 +43,7 @@ ASKED: dict[str, Asks] = {
         (
             rf"^(?!.*\balong the (?:ladder|rails?)\b).*\b(?:{_LONG})\b[^.;?]*\bladder"
             r"|\bwh(?:at|ich) ladder|\bladder length|\blength of (?:the |my )?ladder"
-            r"|\blanding,? (?:what )?length|^\W*(?:and )?(?:how long|(?:the )?length(?: of it)?)\W*$"
+            r"|\blanding,? (?:what )?length|^\W*(?:and )?(?:how long|(?:what |which |the )?length(?: of it)?)\W*$"
             r"|\b(?:is|will|would|does)\b(?:[^.;?]|\.\d)*\b(?:enough|reach|do it)\b",
             ("working length", "length for 3 ft past the landing"),
         ),
@@ -250,7 +250,8 @@ ASKED: dict[str, Asks] = {
     "arc": (
         (
             r"\bhow long\b[^.;?]*\b(?:trim|curve|arc|bead|piece|strip|casing|bend\w*|bent|moulding|molding)"
-            r"|\b(?:arc|curve|trim) length|^\W*(?:and )?the (?:curve|arc)\b[^\d]*$|\blength of (?:the )?(?:arc|curve|trim)"
+            r"|\b(?:arc|curve|trim) length|^\W*(?:and )?(?:the )?length (?:round|around)(?: (?:it|that))?\W*$"
+            r"|^\W*(?:and )?the (?:curve|arc)\b[^\d]*$|\blength of (?:the )?(?:arc|curve|trim)"
             r"|\blength (?:round|around|of|along) (?:it|the (?:top|head|curve|arc))\b"
             r"|\b(?:length|distance|far)\b[^.;?\d]*\b(?:round|around|along|over) (?:the |that )?(?:curve|arc|bend|top)\b",
             ("arc length",),

@@ -23,6 +23,7 @@ from assistant.likely_change import as_is_likely
 from assistant.line_apart import without_opening
 from assistant.marks_told import markable
 from assistant.names import article, by_its_name, meant
+from assistant.of_the_one_before import of_the_one_before
 from assistant.openings_told import ask_their_size
 from assistant.outside import in_other_words, outside_the_job
 from assistant.pending import Asked, Pending, Points
@@ -106,6 +107,7 @@ class Conversation:
         joined_reply(self, record, text, state)
         as_is_likely(self, record, text, state)
         two_changes(self, record, text, state)
+        of_the_one_before(self, record, text, state)
         hold_to_what_is_asked(self, record, text, state)
         hold_to_what_fell(self, record, text, state)
         context.keep_in_mind(self, record, text, waited)
@@ -123,10 +125,8 @@ class Conversation:
 
     def _remember_record(self, record: Record) -> None:
         self.records.append(record)
-        if record["topic"] in ("flag", "tag"):
-            self.marked = record
-        if markable(record) and record["topic"] != "strike":
-            self.target = record
+        self.marked = record if record["topic"] in ("flag", "tag") else self.marked
+        self.target = record if markable(record) and record["topic"] != "strike" else self.target
 
     def read(self, text: str) -> Reading:
         """Words as a question; each text once a line, which is asked again beside what was stated before it."""

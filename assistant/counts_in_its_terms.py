@@ -9,11 +9,11 @@ import re
 from fractions import Fraction
 from typing import TYPE_CHECKING, Any
 
-from assistant.said_over import Place, places_of, stem, times_apart
+from assistant.said_over import places_of, stem, times_apart, whole
 from assistant.several import told_of
 from intents.expressions import expression
 from intents.talk import numbers_in
-from solvers.quantities import Length, Number
+from solvers.quantities import Count, Length, Number
 
 if TYPE_CHECKING:
     from assistant.pending import Asked
@@ -44,6 +44,20 @@ _BOXES_OF = expression(  # no wait, these ones are boxes of 75
     r"(?:boxe?s?|packs?|packets?|tubs?|pails?|cartons?) of (?P<n>[^,;?]+?)(?: (?:instead|then|now))?\W*",
     re.IGNORECASE,
 )
+_NEEDED = expression(  # no wait, 3950 screws I need; I need 4000 of them
+    r"\W*(?:(?:and|so|ok|no|nope|sorry|wait|but|now|actually|hang on|make it|it['’]?s)\W+)*(?:(?P<n>[\d,]+"
+    r"|[a-z -]+?)(?: (?P<thing>[a-z]+))?"
+    r" (?:i|we)(?:['’]ll)? (?:need|want|have)|(?:i|we)(?:['’]ll)? (?:only |really |actually )?(?:need|want)(?: about)?"
+    r" (?P<m>[\d,]+|[a-z -]+?)(?: of (?:them|those)| (?P<what>[a-z]+))?)(?: (?:now|instead|in all|all told))*\W*",
+    re.IGNORECASE,
+)
+_MORE_OF_THEM = expression(  # 12 more; and another 12 sheets
+    r"\W*(?:(?:and|so|ok|oh|sorry|wait|no|but|also|plus|add|i need|we need|put on|throw on)\W+)*(?:(?P<n>\d{1,4}|[a-z]+) more"
+    r"(?: of (?:them|those|these)| (?P<thing>[a-z]+))?|another (?P<m>\d{1,4}|[a-z]+)(?: of (?:them|those|these)"
+    r"| (?P<what>[a-z]+))?)"
+    r"(?: (?:on top|as well|too|on))*\W*",
+    re.IGNORECASE,
+)
 _SO_LONG = expression(  # make em 14 and a half long; the blocks gotta be 22 1/2; nogs are 350 not 410
     rf"{_LEAD}(?:(?:the|these|those|my|all)\W+)?(?P<thing>[a-z]+)(?:['’]?s| are| is| at| to be| gotta be| have to be| need to be"
     r"| has to be| have got to be| be| come out at| should be| should've been| were)? (?P<n>[^,;?]*?\d[^,;?]*?|[a-z -]+?)"
@@ -64,6 +78,12 @@ _SO_MANY = expression(  # got six of them 3.6s, how many nogs all up; i got 11 o
     r"(?:[, ]+(?:and |so |then )*how many(?: (?!(?:is|are)\b)(?P<what>[a-z]+))?"
     r"(?: (?:is|are|do|will|would|can) (?:that|it|i|we|there)(?: (?:get|make|cut|have))?)?"
     r"(?: (?:in all|altog[a-z]+|all told|in total|total|all up|then))*)?\W*",
+    re.IGNORECASE,
+)
+_STICKS_NOW = expression(  # and from nine sticks like that; call it eleven sticks
+    rf"{_LEAD}(?:(?:from|out of|outta|off|across|in|there['’]?s|if i (?:have|had|use)) )?(?P<n>\S+(?: [a-z]+)?) (?:of )?"
+    r"(?:sticks|lengths|bars|battens|boards)(?: (?:like|of) (?:that|those|them|it))?(?: of (?:it|them|that))?"
+    r"(?: (?:now|then|instead|in all|altogether))*\W*",
     re.IGNORECASE,
 )
 _OF_THEM = r"(?: of (?:them|'?em|those|these)| blocks| pieces| pcs| (?P<thing>[a-z]+s))"
@@ -120,6 +140,13 @@ _MAKE_THE = expression(
     re.IGNORECASE,
 )
 _NEARER, _FAR_NEARER = 1.4, 3  # times as near to the piece as to the stock, where it is told of the pieces, and else
+_FORGOT = expression(  # forgot 3 more at 31 1/2; I missed a 40
+    r"\W*(?:(?:and|so|oh|ah|no|damn|sorry|wait|but|also)\W+)*(?:(?:i|we)(?:['’]ve)? )?(?:forgot|missed|left out"
+    r"|left off)(?: about)?"
+    r" (?:(?P<n>\d{1,2}|two|three|four|five|six|seven|eight|nine|ten) (?:(?:more|others?)(?: (?:at|of))?|at|of|pieces (?:at|of))"
+    r"|(?:one|an?|the|another)(?: (?:more )?(?:at|of|piece at)(?= ))?) (?P<size>[^,;?]+?)(?: (?:one|piece|too|as well))*\W*",
+    re.IGNORECASE,
+)
 _OUT_OF = expression(r"\b(?:out of|no more|no|short of|short on)\s+\S+s\b", re.IGNORECASE)  # the yard's out of 16s
 _OFF_THE = expression(  # how many off the 11 now
     r"[,;.]? (?:so |and )?how many(?: [a-z]+)? (?:off|from|out of|across|with|in)(?: (?:of|all))? (?:the|those|them|my|all)"
@@ -139,20 +166,39 @@ def at_each_place(text: str, last: Asked) -> str:
     found = _AT_EACH.fullmatch(text)
     if found is None:
         return ""
-    count = _count("two" if (found["n"] or "").lower() in ("", "double") else found["n"])
+    count = count_of("two" if (found["n"] or "").lower() in ("", "double") else found["n"])
     return f"{_WORDS[count]} screws at each stud" if count in _WORDS else ""
 
 
 def so_many_rows(text: str, last: Asked) -> str:
     """How many courses or straps there are, where their fixings are asked for."""
     found = _ROWS.fullmatch(text) if "rows" in last.givens else None
-    return f"make it {found['n']} courses" if found is not None and _count(found["n"]) else ""
+    return f"make it {found['n']} courses" if found is not None and count_of(found["n"]) else ""
 
 
 def boxes_of(text: str, last: Asked) -> str:
     """Other boxes, after how many it took of some: these ones are boxes of 75."""
     found = _BOXES_OF.fullmatch(text) if "box" in last.givens else None
-    return f"how many boxes of {found['n']}" if found is not None and _count(found["n"]) else ""
+    return f"how many boxes of {found['n']}" if found is not None and count_of(found["n"]) else ""
+
+
+def so_many_needed(text: str, last: Asked) -> str:
+    """How many go in the boxes: no wait, 3950 screws I need."""
+    found = _NEEDED.fullmatch(text) if "box" in last.givens and "count" in last.givens else None
+    count = count_of((found["n"] or found["m"]).replace(",", "")) if found is not None else None
+    thing = stem((found["thing"] or found["what"] or "").lower()) if found is not None else ""
+    return f"make the count {count}" if count and (not thing or thing in last.things) else ""
+
+
+def more_counted(text: str, last: Asked) -> str:
+    """So many more of what is priced or weighed: 12 more."""
+    found = _MORE_OF_THEM.fullmatch(text) if "count" in last.givens else None
+    count = count_of(found["n"] or found["m"]) if found is not None else None
+    thing = stem((found["thing"] or found["what"] or "").lower()) if found is not None else ""
+    was = last.givens["count"].value if count else None
+    if not count or not isinstance(was, Count) or (thing and thing not in last.things):
+        return ""
+    return f"make the count {was.value + count}"
 
 
 def so_long(text: str, last: Asked) -> str:
@@ -164,7 +210,7 @@ def so_long(text: str, last: Asked) -> str:
         return _pieces_from(told, stock, last)
     off = _OFF_THE.search(text)
     sticks = last.givens.get("sticks")
-    if off is not None and _count(off["n"]) != (sticks.value.value if sticks is not None else last.times):  # type: ignore[union-attr]
+    if off is not None and count_of(off["n"]) != (sticks.value.value if sticks is not None else last.times):  # type: ignore[union-attr]
         return ""
     alone = _each_long(text[: off.start()] if off is not None else text, last)
     return f"the pieces are {_said(alone)} long" if alone is not None else ""
@@ -188,9 +234,12 @@ def _each_long(text: str, last: Asked) -> Length | None:
 def so_many_sticks(text: str, last: Asked) -> str:
     """So many of the sticks, whose pieces are asked for; not where it is sticks that are asked."""
     found = _SO_MANY.fullmatch(text) if "stock" in last.givens else None
+    now = _STICKS_NOW.fullmatch(text) if found is None and "stock" in last.givens else None
+    if now is not None and (sticks := count_of(now["n"])):
+        return f"{sticks} of those sticks"
     if found is None or stem((found["what"] or "").lower()) in ("stick", "length", "bar"):
         return ""
-    count, stock = _count(_HEARD.get(found["n"].lower(), found["n"])), last.givens["stock"].value
+    count, stock = count_of(_HEARD.get(found["n"].lower(), found["n"])), last.givens["stock"].value
     size = (found["size"] or "").lower()
     if not count or not isinstance(stock, Length):
         return ""
@@ -206,7 +255,7 @@ def sticks_for_so_many(text: str, last: Asked) -> str:
     if {"piece", "stock"} - last.givens.keys():
         return ""
     found = next((match for shape in _FOR_SO_MANY if (match := shape.fullmatch(text))), None)
-    count = _count(found["n"]) if found is not None else None
+    count = count_of(found["n"]) if found is not None else None
     if found is None or not count or (found["thing"] and stem(found["thing"].lower()) not in last.things):
         return ""
     size = re.sub(r"(?:sticks|lengths|boards)$", "", found["size"].strip().lower()).strip()
@@ -220,7 +269,7 @@ def other_sticks(text: str, last: Asked) -> str:
     pieces: tuple[Any, ...] = last.givens["pieces"].value if "pieces" in last.givens else ()
     found = _FOR_THEM.fullmatch(text) if len(pieces) == 1 and "stock_length" in last.givens else None
     stock = _length(found["size"].strip(), last, "stock_length") if found is not None else None
-    if found is None or stock is None or (found["n"] and _count(found["n"]) != pieces[0].count) or _let_fall(found["first"]):
+    if found is None or stock is None or (found["n"] and count_of(found["n"]) != pieces[0].count) or _let_fall(found["first"]):
         return ""
     return _list_of(pieces[0].count, pieces[0].length, stock, last)
 
@@ -231,7 +280,7 @@ def those_from(text: str, last: Asked) -> str:
     if found is None or not answer or answer["unit"] not in Length.units or "piece" in last.givens:
         return ""
     size = re.sub(r"['’]?s$| ?footers?$| ?foot$", "", found["size"].strip(), flags=re.IGNORECASE)
-    place = _whole(size)
+    place = whole(size)
     if place is None:
         return ""
     return f"how many pieces that long from a {size}{' foot' if not isinstance(place.value, Length) else ''} stick"
@@ -252,10 +301,19 @@ def some_made(text: str, last: Asked) -> str:
 def other_sheets(text: str, last: Asked) -> str:
     """The sheets of another size that something is covered in: 4 by 12s."""
     found = _SHEETS_OF.fullmatch(text)
-    sizes = [_count(found[side]) for side in ("w", "l")] if found is not None else []
+    sizes = [count_of(found[side]) for side in ("w", "l")] if found is not None else []
     if found is None or not all(size and 2 <= size <= _LONGEST for size in sizes):
         return ""
     return f"with {sizes[0]} by {sizes[1]} foot sheets"
+
+
+def more_forgotten(text: str, last: Asked) -> str:
+    """More pieces put to a cut list: forgot 3 more at 31 1/2."""
+    found = _FORGOT.fullmatch(text) if "pieces" in last.givens and "stock_length" in last.givens else None
+    size = whole(found["size"]) if found is not None else None
+    if found is None or size is None:
+        return ""
+    return f"and {found['n'] or 'one'} more at {found['size']}"
 
 
 def _let_fall(first: str | None) -> bool:
@@ -273,7 +331,7 @@ def pieces_so_long(text: str, last: Asked) -> str:
     said = _length(found["n"].strip(), last, "stock_length")
     if said is None or not isinstance(stock, Length) or not isinstance(was, Length):
         return ""
-    bare = _whole(found["n"].strip())
+    bare = whole(found["n"].strip())
     long = Length(said.value, was.unit) if bare is not None and not isinstance(bare.value, Length) else said
     asked = _length(found["stock"], last, "stock_length") if found["stock"] else None
     if found["stock"] and (asked is None or asked.to("in").value != stock.to("in").value):
@@ -304,9 +362,9 @@ def _said(value: Length) -> str:
     return f"{number} {value.unit}"
 
 
-def _count(words: str) -> int | None:
+def count_of(words: str) -> int | None:
     """How many these words say, and nothing else; None where it is no whole number."""
-    place, said = _whole(words), [row.value for row in numbers_in(words)]
+    place, said = whole(words), [row.value for row in numbers_in(words)]
     if place is None or len(said) != 1 or not isinstance(said[0], Number) or said[0].value.denominator != 1:
         return None
     return int(said[0].value)
@@ -318,7 +376,7 @@ def _length(words: str, last: Asked, name: str) -> Length | None:
     bare = re.sub(r"(?<=\d)['’]?s$|(?: ?footers?| ?foots?)$", "", words.strip())
     feet = bare != words.strip() and re.search(r"foot", words)
     bare = re.sub(r"(?<=[a-z])s$", "", bare) if not places_of(bare) else bare
-    place = _whole(f"{bare} foot" if feet else bare)
+    place = whole(f"{bare} foot" if feet else bare)
     if place is None or given is None or not isinstance(given.value, Length):
         return None
     if isinstance(place.value, Length):
@@ -327,9 +385,3 @@ def _length(words: str, last: Asked, name: str) -> Length | None:
     if unit == "in" and name != "piece" and place.value.value <= _LONGEST:
         unit = "ft"
     return Length(Fraction(place.value.value), unit)
-
-
-def _whole(words: str) -> Place | None:
-    """The one number that these words are, and nothing else."""
-    places = places_of(words)
-    return places[0] if len(places) == 1 and (places[0].start, places[0].end) == (0, len(words)) else None

@@ -72,7 +72,7 @@ _COINS = (  # dollars and cents in words, of each: eleven fifty
     rf"(?:{_UNITS}|ten|eleven|twelve|(?:thir|four|fif|six|seven|eigh|nine)teen"
     rf"|(?:twenty|thirty|forty|fifty)(?:[ -](?:{_UNITS}))?)"
     r" (?:ten|twenty|twenty[ -]five|thirty|forty|fifty|sixty|seventy|seventy[ -]five|eighty|ninety|ninety[ -](?:five|nine))"
-    r"(?= (?:each|apiece)\b)"
+    r"(?= (?:each|apiece|an? (?:sheet|board|stick|box|tube|bag|roll|length|piece|panel|square|bundle))\b)"
 )
 _PRICED_AT = expression(
     r"(?:(?:and|so|ok|okay|then|now|what['’]?s|what is|what would|what do|what does|what['’]ll|how much(?: is| for)?|that|it|they"

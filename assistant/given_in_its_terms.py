@@ -10,7 +10,7 @@ from fractions import Fraction
 from typing import TYPE_CHECKING
 
 from assistant.heard_all import unheard
-from assistant.said_over import places_of
+from assistant.said_over import places_of, whole
 from intents.expressions import expression
 from intents.talk import numbers_in
 from solvers.quantities import Length
@@ -47,6 +47,11 @@ _COOLS = expression(  # and if it cools to fifteen up there with the humidity st
     rf"|unchanged))*)?{_AGAIN}",
     re.IGNORECASE,
 )
+_AT_SO_MANY = expression(
+    rf"{_LEAD}(?:at|on|with)? ?(?:an? )?(?P<n>(?:minus )?[^,;?]+?)(?: degrees?)?(?: (?:pipe|one|glass|window|slab"
+    rf"|wall))?{_AGAIN}",
+    re.IGNORECASE,
+)
 _CUT_AT = expression(  # and if I'd cut the two of them at 44, how far open then
     rf"{_LEAD}cut(?: (?:the )?(?:two|both|pair|boards|pieces|lot|them|it|each)(?: (?:of them|boards|pieces"
     rf"|of those))?)? (?:at|to|on)"
@@ -75,6 +80,51 @@ _TAPED = expression(  # tape says 9'1" on this side. exposure there
 _IS_THE_MOST = expression(  # what exposure do I end up with if 7 is the max
     r"[^\d]*?\bif (?P<n>[^,;?]+?)(?:['’]s| is| was) (?:the |my |our )?(?:max(?:imum)?|most|greatest|limit"
     r"|biggest)(?: [a-z']+){0,3}\W*",
+    re.IGNORECASE,
+)
+_NONE_OVER = expression(  # no row can be over 305 mind, that's the most; 300's the most a row can be
+    rf"(?:{_LEAD}(?:no|none|nothing)(?: (?:of (?:them|the [a-z]+)|rows?|courses?|boards?|reveals?|exposures?|one"
+    r"|tiles?|(?:can|to|should|must|may|is|be|show|go|goes|come|comes|out|at)))*"
+    r" (?:over|more than|above|bigger than|past|higher than|deeper than|wider than|exceeding) (?P<n>[^,;?]+?)"
+    r"|(?P<m>[^,;?]+?)(?:['’]?s| is| was) (?:the |my |our )(?:max(?:imum)?|most|biggest|limit)"
+    r"(?: (?:a|the|any|one)? ?(?:row|course|board|reveal|exposure|tile|it|that|they) (?:can|may|should|will) (?:be|go|show))?)"
+    r"(?: (?:mind|though|now|then|each|tall|high|deep|exposed|to the weather))*(?:[,;. ]+that['’]?s (?:the|my|our) (?:most"
+    r"|max(?:imum)?"
+    r"|limit)(?: (?:allowed|it can be))?)?\W*",
+    re.IGNORECASE,
+)
+_OUT_SO_FAR = expression(  # what if I only pour it 11 feet out; suppose it stops at 9 foot
+    rf"{_LEAD}(?:it |the (?:slab|patio|path|drive|deck|concrete) )?(?:only |just )*(?:pour|poured|run|runs|take|bring|lay|pave"
+    rf"|build"
+    r"|go|goes|come|comes|carry|stretch|stop|stops|stopped|end|ends)(?: (?:it|them|that|the (?:slab|patio|path|drive|deck"
+    r"|concrete)))?"
+    rf"(?: (?:only|just|out|at|to|back|away|up to|as far as))* (?P<n>[^,;?]+?)(?: (?:out|wide|deep|long|away|back|from the"
+    rf" (?:house|wall)))*{_AGAIN}",
+    re.IGNORECASE,
+)
+_UP_AT = expression(  # round the back it's 6 m up; the far gable's at 24 foot
+    r"\W*(?!(?:how|what|which|is|are|does|will|can|where|why)\b)(?:[a-z]+(?:['’]s)? ){0,6}?"
+    r"(?:(?:(?:it|that|gutter|eaves?|gable|edge|top|parapet|fascia|landing|bearing|wall|one|roof|side|back|front)"
+    r"(?:['’]?s| is|['’]?ll be| was)|make it|call it|say|it)(?: (?:only|really|more like|about))? )"
+    r"(?:(?:up )?at )?(?P<n>[^,;?]+?)(?P<up> (?:up|high|off the (?:ground|deck|floor)|tall|above (?:the )?ground))?"
+    r"(?: (?:there|now|then|instead|round the back|out front|at the (?:back|front|gable|far end)|on the (?:other|far) side))*\W*",
+    re.IGNORECASE,
+)
+_BOTH_FACES = expression(  # both faces of the wall; do it both sides of the wall
+    rf"{_LEAD}(?:make it|do|with|for|trim(?:med|ming)?|case|it(?:['’]s)?|that(?:['’]s)?|them|on|goes? on| )*\W*both (?:faces"
+    rf"|sides)"
+    r" (?:of (?:the|that|each|every) walls?|in and out|inside and out(?:side)?)(?: (?:then|now|as well|too))*\W*",
+    re.IGNORECASE,
+)
+_BY_THE_FOOT = expression(
+    rf"{_LEAD}(?:strips?|vents?|it|they|them)?(?:['’]?s| is| are|['’]re)? ?(?:at |with |gives? "
+    rf"|lets? )?(?P<n>\d[\d.]*) (?:square inch(?:es)?"
+    rf"|sq\.? ?in(?:ch(?:es)?)?)(?: free)? (?:a|per|each|to the|every) (?:foot|ft|lineal foot){_AGAIN}",
+    re.IGNORECASE,
+)
+_FREEZES = expression(
+    r"[^\d]*\b(?:freez\w+|froze\w*|ice)\b[^\d]*\b(?:rise|rises|swell|swells|come up|go up|expand|grow)s?\b[^\d]*"
+    r"|[^\d]*\b(?:rise|swell|come up|go up|expand|grow)s?\b[^\d]*\b(?:freez\w+|froze\w*|ice)\b[^\d]*",
     re.IGNORECASE,
 )
 _WAS_RIGHT = expression(  # ok 8'11 was right, keep the 7 1/4
@@ -113,15 +163,31 @@ _EACH_VENT = (  # how many vents is that if each has 50 square inches free; vent
     expression(
         r"[^\d]*\bhow many\b[^\d]*\b(?:each|one|they|every one|it)(?: (?:one|vent|of them))?"
         r"(?:['’]s| has| have| had| lets?| gives?| is| are| were| was| gets?)?(?: (?:got|through|about|only|just|me|you))*"
-        r" (?P<n>[^,;?]+?) (?P<unit>square inch(?:es)?|sq\.? ?in(?:ch(?:es)?)?|square cm|sq\.? ?cm)(?: [a-z]+){0,5}\W*",
+        r" (?P<n>[^,;?]+?) (?P<unit>square inch(?:es)?|sq\.? ?in(?:ch(?:es)?)?|square cm|sq\.? ?cm|square (?:mm|mils?"
+        r"|millimet(?:re|er)s)|sq\.? ?mm)(?: [a-z]+){0,5}\W*",
+        re.IGNORECASE,
+    ),
+    expression(  # each vent twenty thousand square mil
+        r"\W*(?:(?:and|so|ok|if|with)\W+)*(?:each|every|per) vent(?:['’]s| is| has| gives| lets| at)* (?P<n>[^,;?]+?)"
+        r" (?P<unit>square inch(?:es)?|sq\.? ?in(?:ch(?:es)?)?|square cm|sq\.? ?cm|square (?:mm|mils?|millimet(?:re|er)s)"
+        r"|sq\.? ?mm)"
+        r"(?: [a-z]+){0,3}?\W*",
         re.IGNORECASE,
     ),
     expression(
         r"[^\d]*?\bvents?\b[^\d]*?(?:are|is|at|give|gives|let|lets|have|has|come at) (?P<n>[^,;?]+?)"
-        r" (?P<unit>square inch(?:es)?|sq\.? ?in(?:ch(?:es)?)?|square cm|sq\.? ?cm)(?: [a-z]+){0,3}?[,;.] (?:so "
+        r" (?P<unit>square inch(?:es)?|sq\.? ?in(?:ch(?:es)?)?|square cm|sq\.? ?cm|square (?:mm|mils?|millimet(?:re|er)s)"
+        r"|sq\.? ?mm)(?: [a-z]+){0,3}?[,;.] (?:so "
         r"|and )?how many\b[^\d]*",
         re.IGNORECASE,
     ),
+)
+_MILS = expression(r"square (?:mils?|millimet(?:re|er)s)", re.IGNORECASE)
+_BOARDS_LONG = expression(  # boards are 4.8 long, how many
+    rf"{_LEAD}(?:the |my |these |those )?(?:boards?|planks?|sticks?|lengths?)(?:['’]?re| are| come| comes| is|['’]s)(?: in| at)?"
+    r" (?P<n>[^,;?]+?)(?P<long> long| lengths)?(?:[,;.]? (?:so |and )?how many(?: (?:boards|do i need|is that|then))*)?"
+    rf"{_AGAIN}",
+    re.IGNORECASE,
 )
 _BOTH_AS_TOLD = expression(  # both sides but only 19 ft each, where both are told already; it's 13'4" each, still the pair
     rf"(?:{_LEAD}(?:both(?: sides| cheeks| of them)?|(?:the|that) pair|two sides)[, ]+(?:but |and )?(?:(?:they['’]re"
@@ -143,7 +209,7 @@ _LEFT_OF_IT = expression(
 def first_mark(text: str, last: Asked) -> str:
     """Where the first mark of a row is to be."""
     found = _FIRST_MARK.fullmatch(text)
-    return f"first mark at {found['n']}" if found is not None and _one(found["n"]) else ""
+    return f"first mark at {found['n']}" if found is not None and whole(found["n"]) else ""
 
 
 def past_the_landing(text: str, last: Asked) -> str:
@@ -162,7 +228,7 @@ def past_otherwise(line: str, last: Asked) -> str:
 def _far_past(text: str) -> Fraction | None:
     """How far past its landing a ladder is to stand, in inches: a bare number is of feet."""
     found = _PAST.fullmatch(text)
-    places = places_of(found["n"]) if found is not None and _one(found["n"]) else []
+    places = places_of(found["n"]) if found is not None and whole(found["n"]) else []
     value = places[0].value if places else None
     return value.to("in").value if isinstance(value, Length) else value.value * 12 if value is not None else None
 
@@ -170,31 +236,81 @@ def _far_past(text: str) -> Fraction | None:
 def cools_to(text: str, last: Asked) -> str:
     """How warm the air is to be, with as much water in it for that."""
     found = _COOLS.fullmatch(text)
-    return f"temperature {found['n']}" if found is not None and _one(found["n"]) else ""
+    return f"temperature {found['n']}" if found is not None and whole(found["n"]) else ""
+
+
+def on_a_surface(text: str, last: Asked) -> str:
+    """How cold another surface is, after one was told: will it sweat on a 40 degree pipe | at 50 degrees?"""
+    found = _AT_SO_MANY.fullmatch(text) if "surface" in last.changed else None
+    return f"surface {found['n']} degrees" if found is not None and whole(found["n"]) else ""
 
 
 def cut_at(text: str, last: Asked) -> str:
     """What the saw was set to for both pieces of a joint: the two of them at 44 are no 2 degrees."""
     found = _CUT_AT.fullmatch(text)
-    return f"cut at {found['n']} degrees" if found is not None and _one(found["n"]) else ""
+    return f"cut at {found['n']} degrees" if found is not None and whole(found["n"]) else ""
 
 
 def most_exposed(text: str, last: Asked) -> str:
     """The greatest exposure there may be."""
     found = _STRETCH.fullmatch(text) or _IS_THE_MOST.fullmatch(text)
-    return f"no more than {found['n']}" if found is not None and _one(found["n"]) else ""
+    over = _NONE_OVER.fullmatch(text)
+    said = found["n"] if found is not None else (over["n"] or over["m"]) if over is not None else ""
+    return f"no more than {said}" if said and whole(said) else ""
+
+
+def out_so_far(text: str, last: Asked) -> str:
+    """How far out what falls comes."""
+    found = _OUT_SO_FAR.fullmatch(text)
+    return f"width {found['n']}" if found is not None and whole(found["n"]) else ""
+
+
+def bears_at(text: str, last: Asked) -> str:
+    """How high a ladder bears somewhere else: a length with its unit, or what is said to be up."""
+    found = _UP_AT.fullmatch(text)
+    place = whole(found["n"]) if found is not None else None
+    if found is None or place is None or not (found["up"] or isinstance(place.value, Length)):
+        return ""
+    return f"make it {found['n']} high"
+
+
+def both_faces(text: str, last: Asked) -> str:
+    """What is trimmed on both faces of the wall."""
+    return "inside and out" if _BOTH_FACES.fullmatch(text) else ""
+
+
+def open_by_the_foot(text: str, last: Asked) -> str:
+    """How much a foot of the strip lets through."""
+    found = _BY_THE_FOOT.fullmatch(text)
+    return f"make it {found['n']} square inches a foot" if found is not None and whole(found["n"]) else ""
+
+
+def as_it_freezes(text: str, last: Asked) -> str:
+    """How far the water rises as it turns to ice."""
+    return "and frozen?" if _FREEZES.fullmatch(text) else ""
+
+
+def boards_so_long(text: str, last: Asked) -> str:
+    """How long the boards are, of which it is asked how many: no wall is as long as a board."""
+    found = _BOARDS_LONG.fullmatch(text) if "board_length" in {p.name for p in last.topic.parameters} else None
+    place = whole(found["n"]) if found is not None else None
+    if found is None or place is None or not (found["long"] or isinstance(place.value, Length)):
+        return ""
+    metric = any(isinstance(given.value, Length) and given.value.unit in ("mm", "cm", "m") for given in last.givens.values())
+    unit = "" if isinstance(place.value, Length) else " m" if metric else " foot"
+    return f"how many {found['n']}{unit} boards"
 
 
 def taped_at(text: str, last: Asked) -> str:
     """How high a wall to be laid in courses was taped."""
     found = _TAPED.fullmatch(text)
-    return f"height {found['n']}" if found is not None and _one(found["n"]) else ""
+    return f"height {found['n']}" if found is not None and whole(found["n"]) else ""
 
 
 def was_right(text: str, last: Asked) -> str:
     """Back to what a given was, where a number told to be kept is what it is."""
     found = _WAS_RIGHT.fullmatch(text)
-    if found is None or not _one(found["n"]) or (found["keep"] and unheard(found["keep"], last.givens.values())):
+    if found is None or not whole(found["n"]) or (found["keep"] and unheard(found["keep"], last.givens.values())):
         return ""
     return f"back to {found['n']}" if isinstance(numbers_in(found["n"])[0].value, Length) else ""
 
@@ -239,21 +355,17 @@ def each_side(text: str, last: Asked) -> str:
     """How long each of two sides is, where it was told that there are two."""
     found = _BOTH_AS_TOLD.fullmatch(text) if "sides" in last.givens or last.times == len(_SIDES) else None
     said = (found["n"] or found["m"]) if found is not None else ""
-    return f"length {said}" if said and _one(said) else ""
+    return f"length {said}" if said and whole(said) else ""
 
 
 def each_vent(text: str, last: Asked) -> str:
     """How many vents make up the free area, by what each lets through."""
     found = next((match for shape in _EACH_VENT if (match := shape.fullmatch(text))), None)
-    return f"how many {found['n']} {found['unit']} vents is that" if found is not None and _one(found["n"]) else ""
+    if found is None or not whole(found["n"]):
+        return ""
+    return f"how many {found['n']} {_MILS.sub('square mm', found['unit'])} vents is that"
 
 
 def left_of_the_coil(text: str, last: Asked) -> str:
     """What is left of a coil's width once its strips are cut."""
     return "what's left over" if _LEFT_OF_IT.fullmatch(text) else ""
-
-
-def _one(words: str) -> bool:
-    """Whether these words are one number, and nothing else."""
-    places = places_of(words)
-    return len(places) == 1 and (places[0].start, places[0].end) == (0, len(words))

@@ -21,6 +21,7 @@ from assistant.said_over import places_of
 from assistant.several import TOGETHER, told_of
 from assistant.share_of_last import share_of_last
 from assistant.speech import spoken
+from assistant.still_to_get import some_over
 from intents.expressions import expression
 from intents.question import Question
 from intents.talk import numbers_in
@@ -105,7 +106,7 @@ _WAYS = (
 
 def goes_on(c: Conversation, record: Record, text: str) -> bool:
     """Whether the line goes on from the length just worked; then that is worked, or the conversation asks."""
-    if share_of_last(c, record, text):
+    if share_of_last(c, record, text) or some_over(c, record, text):
         return True
     if c.pending is not None:
         return _which_first(c, record, text)

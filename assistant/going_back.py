@@ -276,6 +276,8 @@ def _meant(c: Conversation, words: str, rest: str, article: bool) -> list[Asked]
         return c.earlier[:1] if said and (not rest or not places_of(rest)) else []
     if places_of(words):
         return []
+    if " ".join(words.lower().split()) in c.topics:
+        return [asked for asked in c.earlier if asked.topic.name == " ".join(words.lower().split())]
     named = [asked for asked in c.earlier if said <= _topic_words(asked)]
     phrases = compiled()
     plain = {stem(word) for word in phrases.fillers | LIGHT}

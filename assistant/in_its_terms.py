@@ -13,17 +13,25 @@ from typing import TYPE_CHECKING
 from assistant.counts_in_its_terms import (
     at_each_place,
     boxes_of,
+    more_counted,
+    more_forgotten,
     other_sheets,
     other_sticks,
     pieces_so_long,
     so_long,
+    so_many_needed,
     so_many_rows,
     so_many_sticks,
     some_made,
     sticks_for_so_many,
     those_from,
 )
+from assistant.frame_in_its_terms import as_measured, other_frame, the_long_side
 from assistant.given_in_its_terms import (
+    as_it_freezes,
+    bears_at,
+    boards_so_long,
+    both_faces,
     cools_to,
     cut_at,
     door_as_usual,
@@ -32,7 +40,10 @@ from assistant.given_in_its_terms import (
     first_mark,
     left_of_the_coil,
     most_exposed,
+    on_a_surface,
+    open_by_the_foot,
     openings_out,
+    out_so_far,
     past_the_landing,
     taped_at,
     was_right,
@@ -42,6 +53,8 @@ from assistant.next_in_its_terms import (
     common_beside,
     corner_in_pieces,
     end_to_end,
+    in_footers,
+    layer_back,
     left_open,
     member_of,
     more_of_it,
@@ -52,12 +65,15 @@ from assistant.next_in_its_terms import (
     retaped,
     so_far_apart,
     so_many_courses,
-    so_many_openings,
     step_again,
     tail_of,
 )
+from assistant.openings_in_its_terms import openings_otherwise
+from assistant.rate_in_its_terms import rate_of
+from assistant.rather_than import only_the_new
 from assistant.ratio_told import ratio_in
-from assistant.said_over import Place, places_of, stem, times_apart
+from assistant.said_over import places_of, stem, times_apart, whole
+from assistant.shape_in_its_terms import area_in_it, corner_inside, outside_or_in
 from intents.expressions import expression
 from intents.talk import numbers_in
 from solvers.quantities import Area, Length, Number, Temperature, Weight
@@ -93,21 +109,6 @@ _IN_IT = expression(  # theres a patio door in it 6 foot by 6 foot 8, take that 
     r"[,;.]? (?:(?:and|so) )?(?:(?:can you |please )?(?:take|leave|knock|deduct|drop|subtract|lose)(?: (?:it|that|them|those))?"
     r"(?: (?:out|off|away))?(?: (?:of|from) (?:it|that))?|(?:it|that|they|them)(?:['’]?s| comes?| has| have| needs?)? (?:to )?"
     r"(?:come |comes |coming )?(?:out|off)|less (?:that|it|them))\W*",
-    re.IGNORECASE,
-)
-_READ_WRONG = expression(  # I was reading the tape wrong, it's 2208
-    r"(?P<wrong>[^\d]*?\b(?:tape|misread|read|reading|hooked|measured|measuring|pulled|pulling)\b[^\d]*?)[,;.–—-]+\s*"
-    r"(?:(?:and|so|it['’]?s|its|it is|it was|that['’]?s|make it|make that|call it|should be|it should be|it reads|i get|now"
-    r"|really|actually)\s+)*(?P<n>[^,;?]*\d[^,;?]*?)\W*",
-    re.IGNORECASE,
-)
-_ERRED = expression(
-    r"\b(?:wrong|misread|mistake|upside down|backwards|off the (?:burn|wrong)|wrong (?:end|side|edge|mark))\b", re.I
-)
-_OF_A_SIDE = expression(r"\b(?:height|width|side|sides|wide|high|tall|long|length|opening|jamb|head|leg)\b", re.IGNORECASE)
-_ONLY_SO_MUCH = expression(
-    r"\W*(?:(?:no|nope|sorry|oops|wait|hang on|hold on|ah|oh|actually|i meant?|it['’]?s|its|it is|make (?:it|that)|call it)\W+)+"
-    r"(?P<n>[\d.]+ ?(?:mm|cm|m)?)\W*",
     re.IGNORECASE,
 )
 _STICKS = expression(  # got five of those, so how many bars altogether
@@ -165,11 +166,6 @@ _BOX_OF = expression(
 )
 _ROLL = expression(r"\broll\b", re.IGNORECASE)
 _DOWN_THERE = expression(r"[ ,]+(?:down|up) (?:there|here)(?=\W*$)", re.IGNORECASE)
-_WHAT_ABOUT = expression(
-    r"\W*(?:(?:and|so|ok|then|now|or)\W+)*(?:what about|how about|what if it['’]?s|and if it['’]?s|if it was|make it|and|with)"
-    r" (?:an? |one )?(?P<n>[^,;?]+?)\W*",
-    re.IGNORECASE,
-)
 _WITH_SO_MANY = expression(
     r"\W*(?:(?:and|so|ok|then|now|or|but)\W+)*(?:(?:what|how much)(?:['’]?s| is| would| will)? (?:it|that|they"
     r"|each)(?: be| come to)? )?"
@@ -180,9 +176,7 @@ _WITH_SO_MANY = expression(
 )
 _OF_A_FACE = ("ft2", "m2", "square")  # and not what one vent lets through
 _TWICE, _MOST_EXPOSED = 2, 16  # times as large as an exposure is; inches that one is at most
-_SIDES = ("side", "other_side")
-_BESIDE, _APART = 1.25, 1.5  # times as large: a size that is of one side, and of the other not
-_NEAR, _FAR = 1.02, 1.04  # of a diagonal, times as large; and of a side, which it is none of
+_APART = 1.5  # times as many courses, of a count that is near to what there were
 
 
 def in_its_terms(text: str, last: Asked) -> str:
@@ -191,11 +185,11 @@ def in_its_terms(text: str, last: Asked) -> str:
     if fuller := next((fuller for way in ways if (fuller := way(text, last))), ""):
         return fuller
     eased = _EASED.fullmatch(text)
-    if eased is not None and _whole(eased["n"]):
+    if eased is not None and whole(eased["n"]):
         return f"make it {eased['n']}"
     climbs = _CLIMBS.fullmatch(text)
     labels = {stem(word) for parameter in last.topic.parameters for word in parameter.label.split()}
-    if climbs is not None and _whole(climbs["n"]) and stem(climbs["what"].lower()) in labels:
+    if climbs is not None and whole(climbs["n"]) and stem(climbs["what"].lower()) in labels:
         return f"with the {climbs['what']} at {climbs['n']}"
     opened = _IN_IT.fullmatch(text) if "openings" in {p.name for p in last.topic.parameters} else None
     if opened is not None and numbers_in(opened["size"]):
@@ -203,13 +197,13 @@ def in_its_terms(text: str, last: Asked) -> str:
         return f"less {many} {opened['what']} {opened['size']}{' each' if opened['each'] else ''}"
     if "openings" in {p.name for p in last.topic.parameters} and (out := openings_out(text, last)):
         return out
-    if "openings" in last.givens and (many := so_many_openings(text, last)):
+    if "openings" in last.givens and (many := openings_otherwise(text, last)):
         return many
     if fuller := next((fuller for way in _OF_ANY if (fuller := way(text, last))), ""):
         return fuller
     part = _ONLY_PART.fullmatch(text)
     areas = [g for g in last.givens.values() if isinstance(g.value, Area) and g.value.unit in _OF_A_FACE]
-    place = _whole(part["n"]) if part is not None else None
+    place = whole(part["n"]) if part is not None else None
     if part is not None and place is not None and isinstance(place.value, Area) and len(areas) == 1:
         return f"make it {part['n']}"
     warm = [given for given in last.givens.values() if isinstance(given.value, Temperature)]
@@ -218,16 +212,10 @@ def in_its_terms(text: str, last: Asked) -> str:
     return ""
 
 
-def _whole(words: str) -> Place | None:
-    """The one number that these words are, and nothing else."""
-    places = places_of(words)
-    return places[0] if len(places) == 1 and (places[0].start, places[0].end) == (0, len(words)) else None
-
-
 def _so_wide(text: str, last: Asked) -> str:
     """How wide a piece is: a whole number with no unit may be how many there are."""
     found = _SO_WIDE.fullmatch(text)
-    place = _whole(found["n"]) if found is not None else None
+    place = whole(found["n"]) if found is not None else None
     thing = stem(found["thing"].lower()) if found is not None else ""
     if found is None or place is None or "width" not in last.givens or (thing not in last.things and thing not in _PIECES):
         return ""
@@ -238,7 +226,7 @@ def _so_wide(text: str, last: Asked) -> str:
 def _so_many_courses(text: str, last: Asked) -> str:
     """How many courses there are to be, where the exposure is what is asked."""
     found = _ASKS_EXPOSURE.fullmatch(text) or _WITH_SO_MANY.fullmatch(text)
-    place = _whole(found["n"]) if found is not None else None
+    place = whole(found["n"]) if found is not None else None
     if found is None or place is None or place.value.unit != "none" or place.value.value.denominator != 1:
         return ""
     if found.re.pattern == _WITH_SO_MANY.pattern and not _more_like_courses(place.value.value, last):
@@ -267,56 +255,10 @@ def _by_ratio(text: str, last: Asked) -> str:
     return f"make it {told}" if told else ""
 
 
-def _as_measured(text: str, last: Asked) -> str:
-    """The diagonal as it really measures: said to have been read wrong, or so near to it that it is nothing else."""
-    found = _READ_WRONG.fullmatch(text)
-    if found is not None and _ERRED.search(found["wrong"]) and _whole(found["n"]):
-        if _OF_A_SIDE.search(found["wrong"]):
-            return _of_the_near_side(found["n"], last) or f"no, {found['n']}"
-        return f"the diagonal is {found['n']}"
-    only, given = _ONLY_SO_MUCH.fullmatch(text), last.givens.get("diagonal")
-    place = _whole(only["n"].strip()) if only is not None else None
-    was = given.value if given is not None else None
-    if only is None or place is None or not isinstance(was, Length):
-        return ""
-    value = Length(place.value.value, place.value.unit if isinstance(place.value, Length) else was.unit).to("in").value
-    sides = [last.givens[name].value.to("in").value for name in ("side", "other_side") if name in last.givens]
-    if value <= 0 or times_apart(value, was.to("in").value) > _NEAR or any(times_apart(value, side) < _FAR for side in sides):
-        return ""
-    return f"the diagonal is {only['n']}"
-
-
-def _of_the_near_side(words: str, last: Asked) -> str:
-    """A size as that of the one side it is near to, and of which the other is far."""
-    place = _whole(words)
-    was = {name: given.value for name, given in last.givens.items() if name in _SIDES and isinstance(given.value, Length)}
-    if place is None or len(was) != len(_SIDES) or place.value.value <= 0:
-        return ""
-    unit = place.value.unit if isinstance(place.value, Length) else ""
-    apart = {
-        name: times_apart(Length(place.value.value, unit or side.unit).to("in").value, side.to("in").value)
-        for name, side in was.items()
-    }
-    near = min(apart, key=apart.__getitem__)
-    if apart[near] > _BESIDE or any(times < _APART for name, times in apart.items() if name != near):
-        return ""
-    told = {name: f"{float(side.value):g} {side.unit}" for name, side in was.items()}
-    told[near] = f"{words}{'' if unit else f' {was[near].unit}'}"
-    if last.topic.name == "square check":
-        return f"make it {told['side']} by {told['other_side']}"
-    return f"other side {told[near]}" if near == "other_side" else ""
-
-
-def _other_frame(text: str, last: Asked) -> str:
-    """Another size of one side: what about 3 foot, of one 3 foot 6 by 8."""
-    found = _WHAT_ABOUT.fullmatch(text)
-    return _of_the_near_side(found["n"], last) if found is not None else ""
-
-
 def _sticks_in_all(text: str, last: Asked) -> str:
     """So many of the sticks, whose pieces are asked for; not where it is sticks that are asked."""
     found = _STICKS.fullmatch(text)
-    count = _whole(found["n"]) if found is not None else None
+    count = whole(found["n"]) if found is not None else None
     if found is None or count is None or stem(found["what"].lower()) in ("stick", "length"):
         return ""
     return f"{found['n']} of those sticks"
@@ -343,13 +285,13 @@ def _up_to_the_nth(text: str, last: Asked) -> str:
 def _overhang_round(text: str, last: Asked) -> str:
     """The overhang of a roof, all round as it is taken."""
     found = _ALL_ROUND.fullmatch(text)
-    return f"with {found['n']} overhang" if found is not None and _whole(found["n"]) else ""
+    return f"with {found['n']} overhang" if found is not None and whole(found["n"]) else ""
 
 
 def _each_otherwise(text: str, last: Asked) -> str:
     """What each weighs or costs of as many others."""
     found = _SAME_COUNT.fullmatch(text) if "count" in last.givens else None
-    place = _whole(found["n"]) if found is not None else None
+    place = whole(found["n"]) if found is not None else None
     if found is None or place is None:
         return ""
     return f"and at {found['n']}" if last.topic.name != "weight" or isinstance(place.value, Weight) else ""
@@ -363,12 +305,13 @@ def _off_a_coil(text: str, last: Asked) -> str:
 def _so_many_a_box(text: str, last: Asked) -> str:
     """How many a box holds, by what it is called: the big tubs of 350."""
     found = _BOX_OF.search(text) if len(places_of(text)) == 1 else None
-    return f"they come {found['n']} to a box" if found is not None and "box" in last.givens else ""
+    count = places_of(found["n"]) if found is not None and "box" in last.givens else []
+    return f"make it {float(count[0].value.value):.10g} to a box" if count else ""
 
 
-_OF_ANY = (those_from, was_right, more_of_it, retaped, end_to_end)
+_OF_ANY = (only_the_new, in_footers, those_from, was_right, more_of_it, retaped, end_to_end)
 _BY_TOPIC = {
-    "boxes": (_so_many_a_box,),
+    "boxes": (_so_many_a_box, so_many_needed), "by the same rate": (rate_of,),
     "bent flashing": (_off_a_coil,),
     "strips from a coil": (left_of_the_coil, _off_a_coil),
     "equal spacing": (_so_wide, so_far_apart),
@@ -377,24 +320,26 @@ _BY_TOPIC = {
     "gable height": (member_of,),
     "gable area": (member_of,),
     "hip or valley length": (common_beside, member_of), "miter for a corner": (corner_in_pieces, left_open),
-    "fastener length": (bite_of, no_layer), "build-out": (no_layer,),
-    "polygon": (nicer_with,), "end cut along the rake": (step_again,),
-    "membrane rolls": (other_laps,),
+    "fastener length": (bite_of, no_layer, layer_back), "build-out": (no_layer, layer_back),
+    "fastener penetration": (layer_back,), "compound cut": (outside_or_in,), "water in a channel": (as_it_freezes,),
+    "polygon": (nicer_with, corner_inside), "circle": (area_in_it,), "fall": (out_so_far,),
+    "end cut along the rake": (step_again,),
+    "membrane rolls": (other_laps,), "cladding boards": (boards_so_long,),
     "wood movement": (other_moisture,),
     "course layout": (so_many_courses, _so_many_courses, most_exposed, taped_at),
-    "vent area": (each_vent, _by_ratio),
+    "vent area": (open_by_the_foot, each_vent, _by_ratio),
     "marks on centre": (first_mark,),
     "step flashing": (each_side,),
-    "ladder footing": (past_the_landing,),
-    "dew point": (cools_to,),
+    "ladder footing": (past_the_landing, bears_at),
+    "dew point": (cools_to, on_a_surface),
     "how far open": (cut_at,),
-    "out of square": (_as_measured,),
-    "square check": (_other_frame,),
+    "out of square": (as_measured, the_long_side),
+    "square check": (the_long_side, other_frame),
     "pieces from a stick": (_sticks_in_all, so_many_sticks, sticks_for_so_many, so_long),
-    "sheets": (other_sheets,), "trim round openings": (door_as_usual,),
-    "cut list": (some_made, pieces_so_long, other_sticks),
+    "sheets": (other_sheets,), "trim round openings": (door_as_usual, both_faces),
+    "cut list": (more_forgotten, some_made, pieces_so_long, other_sticks),
     "fasteners": (at_each_place, so_many_rows, boxes_of),
     "roof area": (_overhang_round,),
     "height of courses": (_up_to_the_nth,),
-    "weight": (_each_otherwise,), "cost": (_each_otherwise,),
+    "weight": (_each_otherwise, more_counted), "cost": (_each_otherwise, more_counted),
 }

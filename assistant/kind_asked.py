@@ -12,6 +12,7 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING, Any
 
 from assistant.also_asked import beside, said_so
+from assistant.look_for_change import READ_WITH
 from assistant.puts_more import faces_of_some, replaced_by_more
 from assistant.record import KEPT, blank, listed, put_asked
 from assistant.several import told_of
@@ -108,6 +109,7 @@ KINDS = (
     ),
     _kind("the gap", rf"{_WHAT} (?:\w+ )?gap\b|\bhow (?:big|wide) (?:a|is the|are the|is each) gaps?\b", _LENGTHS),
 )
+_PUTS_RIGHT = expression(r"\W*(?:sorry|no|nope|nah|oops|whoops|wait|hang on|hold on|scratch that|i meant)\b", re.IGNORECASE)
 _ACROSS = expression(r"\bhow many\b", re.IGNORECASE)
 _OF_THOSE = expression(r"\b(?P<n>[a-z]+|\d+) of (?:those|these|them|em)\b", re.IGNORECASE)
 _WHAT_IS = r"\bwhat(?:['’]?s| is| would| does| will)?(?: be)? the {}\b"
@@ -138,7 +140,7 @@ def hold_to_what_is_asked(c: Conversation, record: Record, text: str, before: St
         if line is not None:
             _answer_with(c, record, now, line)
         else:
-            _as_it_was_asked(record, now, last, text)
+            _as_it_was_asked(record, now, last, _just_read(c, record, now), text)
         return
     if any(kind.fits(record["answer"]) for kind in asked):
         other = _by_its_words(record, asked, text)
@@ -284,16 +286,43 @@ def _say_first(record: Record, line: dict[str, Any]) -> None:
     record["say"] = re.sub(r" {2,}", " ", f"{told} {record['say'].replace(told, '')}").strip()
 
 
-def _as_it_was_asked(record: Record, now: Asked, last: Asked, text: str) -> None:
+def _just_read(c: Conversation, record: Record, now: Asked) -> str:
+    """The one number beside the answer that was read off its page by the line before, where this line puts that right: what area
+    does that cover? | sorry, I meant 1.5 across."""
+    before = next((kept for kept in reversed(c.records) if kept is not record), None)
+    if before is None or (before["outcome"], before["topic"]) != ("noted", "explain") or len(before["also"]) != 1:
+        return ""
+    read_with = before["say"].partition(". ")[0] if before["say"].startswith(READ_WITH) else ""
+    labels = [now.topic.parameter(name).label for name in now.changed]
+    same = any(f"{READ_WITH}{label} " in f"{read_with} " for label in labels)  # each has 50 free, how many | 65
+    if not same and not _PUTS_RIGHT.match(str(record["heard"])):
+        return ""
+    return str(before["also"][0]["name"])
+
+
+def _what_it_changes(record: Record, now: Asked, last: Asked) -> str:
+    """The one number beside the answer that was asked for in the question before and that a change changes, where the answer
+    itself stays: strips of 12 square inches a foot make no other free area, but another length of them."""
+    was = {line["name"]: line["value"] for line in (last.record["answer"], *last.record["also"])}
+    answer = record["answer"]
+    if now.topic is not last.topic or answer["unit"] == "count" or was.get(answer["name"]) != answer["value"]:
+        return ""
+    other = [line for line in record["also"] if line["name"] in was and was[line["name"]] != line["value"]]
+    wanted = beside(record, record["topic"] or "", last.text)
+    return str(other[0]["name"]) if len(other) == 1 and said_so(other[0]) in wanted and other[0]["unit"] != "word" else ""
+
+
+def _as_it_was_asked(record: Record, now: Asked, last: Asked, read_off: str, text: str) -> None:
     """Answer a plain change with the number that was asked for before it, where the topic's own answer could be taken for it:
-    the curve with a 280 rise | and 300 (the radius is a length too)."""
-    if not last.asked_for or last.topic is not now.topic or _ASKS.search(text):
+    the curve with a 280 rise | and 300 (the radius is a length too); or with the one just read off the page."""
+    asked_for = last.asked_for or read_off or _what_it_changes(record, now, last)
+    if not asked_for or last.topic is not now.topic or _ASKS.search(text):
         return
     if record["answer"]["name"].lower() in text.lower():
         return  # now the miter if the spring is 45
-    lines = [line for line in record["also"] if line["name"] == last.asked_for]
+    lines = [line for line in record["also"] if line["name"] == asked_for]
     own = [line for line in (last.record["answer"], *last.record["also"]) if line["name"] == record["answer"]["name"]]
     stays = any(line["value"] == record["answer"]["value"] for line in own)  # another coil makes no other girth
-    if len(lines) == 1 and (stays or lines[0]["unit"] == record["answer"]["unit"]):
+    if len(lines) == 1 and (read_off or stays or lines[0]["unit"] == record["answer"]["unit"]):
         _say_first(record, lines[0])
-        now.asked_for = last.asked_for
+        now.asked_for = asked_for

@@ -104,17 +104,20 @@ def merged(before: tuple[Any, ...], new: tuple[Any, ...], text: str, old: str) -
         return new
     told = type(before[0]) is Opening and bool(_OUT_TOO.match(text))
     more = (bool(_MORE.search(text)) or told) and not _INSTEAD.search(text)
-    found = list(before)
+    found, placed = list(before), set[int]()
     for item in new:
         at = _replaced(found, item, old)
-        if at is None or (more and not isinstance(item, Layer)):
+        if at in placed:  # ten windows of one size, and eight of another
+            found.append(item)
+        elif at is None or (more and not isinstance(item, Layer)):
             continues = isinstance(item, Opening | Piece) and bool(_AND.search(text))
             continues |= isinstance(item, Opening) and not _PUTS_RIGHT.search(text)  # no window is a door
             if old or not (more or continues):
                 return _anew(before, new)
             found.append(item)
         else:
-            found[at] = _in_place(found[at], item)
+            placed.add(at)
+            found[at] = _in_place(found[at], item, text)
     return tuple(found)
 
 
@@ -153,7 +156,8 @@ def _name(item: Any) -> Any:
     return item.length.to("in").value if isinstance(item, Piece) else str(item.what).split()[-1].removesuffix("s")
 
 
-def _in_place(before: Any, item: Any) -> Any:
-    if isinstance(item, Opening) and item.count == 1 and before.count > 1:
+def _in_place(before: Any, item: Any, text: str) -> Any:
+    one = isinstance(item, Opening) and re.search(rf"\b(?:an?|one|1) (?:[a-z]+ )?{_name(item)}\b", text, re.IGNORECASE)
+    if isinstance(item, Opening) and item.count == 1 and before.count > 1 and not one:
         return replace(item, count=before.count)  # "the windows are 3 by 5": as many as there were
     return item

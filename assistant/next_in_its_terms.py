@@ -8,11 +8,12 @@ from __future__ import annotations
 import re
 from typing import TYPE_CHECKING
 
-from assistant.said_over import places_of, stem
+from assistant.said_over import places_of, whole
 from assistant.several import TOGETHER
 from intents.expressions import expression
 from intents.talk import numbers_in
 from solvers.quantities import Length, Number
+from solvers.slots import Layer
 
 if TYPE_CHECKING:
     from assistant.pending import Asked
@@ -95,12 +96,17 @@ _ANOTHER = expression(  # that's only the front, there's another 13.5 m at the b
     r"(?: of them| together| sides)?)?\W*",
     re.IGNORECASE,
 )
-_SO_MANY_OPENINGS = expression(  # forgot one, make it three windows; there's seven of em actually
-    r"\W*(?:(?:and|so|ok|well|sorry|no|oh|wait|actually)\W+)*(?:(?:i )?(?:forgot|missed|miscounted)(?: one| some| it)?[,;.]? )?"
-    r"(?:how many [a-z]+ )?(?:if )?(?:make (?:it|that)|there(?:['’]?s| are| is| were)|it['’]?s|we['’]?ve(?: got)?"
-    r"|i['’]?ve(?: got)?|call it)"
-    r" (?P<n>\d{1,2}|[a-z]+)(?: of (?:them|those|'?em|these))?(?: (?P<what>windows?|doors?|openings?))?(?: (?:actually"
-    r"|now|then|in all))*\W*",
+_FROM_FOOTERS = expression(
+    r"\W*(?:(?:and|so|ok|then|now)\W+)*(?:from|out of|using|with|in|off|cut from) (?P<n>8|10|12|14|16|18|20|24|eight|ten"
+    r"|twelve|fourteen"
+    r"|sixteen|eighteen|twenty)[ -]?(?:foot|ft|')?ers\W*",
+    re.IGNORECASE,
+)
+_LAYER_IS = expression(  # what if the foam's 1 inch; with 25 of foam
+    rf"{_LEAD}(?:(?:the |that )?(?P<what>foam|insulation|sheathing|plywood|ply|osb|siding|cladding|strapping|battens?|drywall"
+    rf"|furring)"
+    r"(?:['’]?s| is| was| were|['’]d be| at| goes to)(?: (?:only|really|actually|just))* (?P<n>[^,;?]+?))(?: (?:then|now|thick"
+    r"|after all))*\W*",
     re.IGNORECASE,
 )
 _APART = expression(
@@ -152,7 +158,7 @@ def tail_of(text: str, last: Asked) -> str:
     if _NO_TAIL.fullmatch(text):
         return f"no {called}"
     found = next((match for shape in _TAIL if (match := shape.fullmatch(text))), None)
-    if found is None or not _one(found["n"]) or _ALONG.search(text):
+    if found is None or not whole(found["n"]) or _ALONG.search(text):
         return ""
     place = places_of(found["n"])[0]
     metric = any(isinstance(g.value, Length) and g.value.unit in ("mm", "m", "cm") for g in last.givens.values())
@@ -192,6 +198,22 @@ def no_layer(text: str, last: Asked) -> str:
     return f"no {found['what']}" if len(named) == 1 else ""
 
 
+def layer_back(text: str, last: Asked) -> str:
+    """A layer that was left out before, there after all: no foam | what if the foam's 1 inch."""
+    found = _LAYER_IS.fullmatch(text) if "layers" in last.givens else None
+    if found is None or not whole(found["n"]):
+        return ""
+    what = found["what"].lower()
+    now, was = ([one.what.lower() for one in layers] for layers in (last.givens["layers"].value, _layers_before(last)))
+    gone = any(what in one for one in was) and not any(what in one for one in now)
+    return f"with {found['n']} {what} as well" if gone else ""
+
+
+def _layers_before(last: Asked) -> list[Layer]:
+    """The layers of the question as it was before each of its changes."""
+    return [layer for known in last.past for layer in known.get("layers") or ()]
+
+
 def nicer_with(text: str, last: Asked) -> str:
     """How many sides somebody would rather have."""
     found = _NICER.fullmatch(text)
@@ -223,26 +245,22 @@ def more_of_it(text: str, last: Asked) -> str:
     if _ONE_SIDE.fullmatch(text):
         return "two of those" if last.times == 1 and "sides" not in last.givens else ""
     found = _ANOTHER.fullmatch(text) if last.topic.name in TOGETHER else None
-    return f"add {found['n']}" if found is not None and _one(found["n"]) else ""
+    return f"add {found['n']}" if found is not None and whole(found["n"]) else ""
 
 
-def so_many_openings(text: str, last: Asked) -> str:
-    """How many openings there are, of one kind or of the kind that is named."""
-    found = _SO_MANY_OPENINGS.fullmatch(text)
-    said = numbers_in(found["n"]) if found is not None else []
-    if found is None or len(said) != 1 or not isinstance(said[0].value, Number):
+def in_footers(text: str, last: Asked) -> str:
+    """How many sticks the length just worked takes: from 16 footers, of a rake."""
+    found, answer = _FROM_FOOTERS.fullmatch(text), last.record.get("answer")
+    sold = any(p.slot.kept in ("stock length", "board length") for p in last.topic.parameters)
+    if found is None or sold or answer is None or answer["unit"] not in Length.units:
         return ""
-    whats = {one.what for one in last.givens["openings"].value} if "openings" in last.givens else set()
-    named = (found["what"] or "").lower()
-    mine = [what for what in whats if what and (not named or stem(named) == stem(what))]
-    of_them = named or re.search(r"\bof (?:them|those|'?em|these)\b", text, re.IGNORECASE)
-    return f"{found['n']} {mine[0]}s" if len(mine) == 1 and of_them else ""
+    return f"how many {found['n']} footers is that"
 
 
 def so_far_apart(text: str, last: Asked) -> str:
     """How far apart the posts are between which pieces stand."""
     found = _APART.fullmatch(text)
-    return f"length {found['n']}" if found is not None and _one(found["n"]) else ""
+    return f"length {found['n']}" if found is not None and whole(found["n"]) else ""
 
 
 def retaped(text: str, last: Asked) -> str:
@@ -250,7 +268,7 @@ def retaped(text: str, last: Asked) -> str:
     found = _RETAPED.fullmatch(text)
     labels = {word for name in last.givens for word in last.topic.parameter(name).label.split()}
     near = {"wide": "width", "high": "height", "tall": "height", "long": "length", "deep": "depth"}
-    if found is None or not _one(found["n"]):
+    if found is None or not whole(found["n"]):
         return ""
     how = found["how"].lower()
     return f"make it {found['n']} {how}" if {how, near.get(how, how)} & labels else ""
@@ -277,25 +295,19 @@ def other_laps(text: str, last: Asked) -> str:
     """Another lap, whoever wants it: foot laps."""
     found = _LAPS.fullmatch(text)
     said = "one foot" if found is not None and found["n"].lower() == "foot" else found["n"] if found is not None else ""
-    return f"lap {said}" if said and _one(said) else ""
+    return f"lap {said}" if said and whole(said) else ""
 
 
 def other_moisture(text: str, last: Asked) -> str:
     """From what moisture to what the same board goes."""
     found = _DRIES.fullmatch(text)
-    return f"from {found['n']} to {found['m']}" if found is not None and _one(found["n"]) and _one(found["m"]) else ""
+    return f"from {found['n']} to {found['m']}" if found is not None and whole(found["n"]) and whole(found["m"]) else ""
 
 
 def so_many_courses(text: str, last: Asked) -> str:
     """How many courses there are to be, the exposure being allowed to be more for it."""
     found = _STRETCH_SO.fullmatch(text)
-    return f"what with {found['count']} courses" if found is not None and _one(found["n"]) and _one(found["count"]) else ""
-
-
-def _one(words: str) -> bool:
-    """Whether these words are one number, and nothing else."""
-    places = places_of(words)
-    return len(places) == 1 and (places[0].start, places[0].end) == (0, len(words))
+    return f"what with {found['count']} courses" if found is not None and whole(found["n"]) and whole(found["count"]) else ""
 
 
 def common_beside(text: str, last: Asked) -> str:
@@ -306,7 +318,7 @@ def common_beside(text: str, last: Asked) -> str:
 def corner_in_pieces(text: str, last: Asked) -> str:
     """The corner that was just worked, turned in so many pieces: if I go round that one in three pieces, saw at what."""
     found = _IN_PIECES.fullmatch(text)
-    return f"that corner in {found['n']} pieces" if found is not None and _one(found["n"]) and len(numbers_in(text)) == 1 else ""
+    return f"that corner in {found['n']} pieces" if found is not None and whole(found["n"]) and len(numbers_in(text)) == 1 else ""
 
 
 def left_open(text: str, last: Asked) -> str:

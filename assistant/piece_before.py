@@ -43,6 +43,7 @@ _ANY_THING = frozenset(  # which are no things of their own
     " square sq ft metre meter m hundred thousand couple".split()
 )
 _AT_THAT_PITCH = expression(r"\b(?:that|this|same|the same) (?:pitch|slope|angle)\b", re.IGNORECASE)  # and of nothing else of it
+_MEMBERS = ("sloped length", "hip or valley length")  # and the hip at that pitch, over the run of the common
 _AGAIN = expression(r"\b(?:again|back to|same|anyway|that|those)\b", re.IGNORECASE)
 _AMOUNTS = frozenset(("area", "total", "cost length", "joint length"))  # of which there is more where there are several
 _WHOLE = expression(  # of so much trim in all, of which the joints may fall anywhere
@@ -53,7 +54,8 @@ _WHOLE = expression(  # of so much trim in all, of which the joints may fall any
 
 def piece(c: Conversation, topic: Topic, wanted: str, known: dict[str, Given], text: str) -> dict[str, Given]:
     """What is wanted, from the last question that has it; nothing where two values could be it, or it is of another thing."""
-    if _AT_THAT_PITCH.search(text) and ROLES.get((topic.name, wanted), wanted) not in ("pitch", "setting"):
+    members = topic.name in _MEMBERS and c.last is not None and c.last.topic.name in _MEMBERS and not numbers_in(text)
+    if _AT_THAT_PITCH.search(text) and not members and ROLES.get((topic.name, wanted), wanted) not in ("pitch", "setting"):
         return {}
     if (wanted == "total" and _WHOLE.search(text)) or (wanted == "layers" and ALTERED.search(text)) or NO_OPENINGS.search(text):
         return {}

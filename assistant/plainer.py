@@ -28,11 +28,13 @@ if TYPE_CHECKING:
 LONGEST = 240  # characters of a line that is looked at so
 _TURNS_OUT = expression(r"\W*\b(?:as )?(?:it )?turns out\b(?! to\b)(?: that)?\W*", re.IGNORECASE)
 _BACK_TO = expression(
-    r"\W*(?:(?:no|nah|ok|right|actually|so|and|can we|could we|let'?s|lets|we'?ll|i'?ll|we)\b\W*)*(?:just )?"
-    r"(?:go|going|went|switch|change|stick|stay)(?: it)? (?:back )?(?:to|with) (?!the [a-z]+(?: [a-z]+)?\s*[,:;/])(?:the )?"
+    r"\W*(?:(?:no|nah|ok|right|actually|so|and|can we|could we|let'?s|lets|we'?ll|i'?ll|we)\b\W*|(?:what )?if (?:it|they|we|i) )*"
+    r"(?:just )?(?:go|going|went|switch|change|stick|stay)(?: it)? (?:back )?(?:to"
+    r"|with) (?!the [a-z]+(?: [a-z]+)?\s*[,:;/])(?:the )?"
     r"(?!(?:steps?|marks?|line)\b)(?=\S+(?: \S+){0,3}$)",
     re.IGNORECASE,
 )
+_SUPPOSED = expression(r"\W*(?:what )?if\b", re.IGNORECASE)
 _LEFT_OUT = (
     r"\W*(?:(?:no|ok|oh|actually|so|and|but|with|what about|how about|what if (?:we|i)"
     r"|we|i|just|please|can you|could you|we'?ll|i'?ll|let'?s|you can)\b\W*)*"
@@ -173,7 +175,7 @@ def plainer(text: str, last: Asked | None) -> str:
         return f"from {_FOOTERS.get(many[1].lower()) or re.split('[^0-9]', many[1])[0]} footers"
     if any(isinstance(given.value, Money) for given in last.givens.values()):
         return text  # they've put them up to 31: what is charged is told apart by who says it
-    return _BACK_TO.sub("make it ", _MOVES_TO.sub(_made, text, count=1), count=1)
+    return _BACK_TO.sub(_made_so, _MOVES_TO.sub(_made, text, count=1), count=1)
 
 
 def _is_a_hole(hole: re.Match[str], last: Asked) -> bool:
@@ -194,6 +196,13 @@ def _made(found: re.Match[str]) -> str:
     if found["of"] and not _SUPPOSES.match(found[0]):
         return found[0]
     return f"make {found['of'] or 'it'} "
+
+
+def _made_so(found: re.Match[str]) -> str:
+    """What is gone back to, as what is made so; "how many straps if I go to 600" is asked as it stands."""
+    if found.start() and _SUPPOSED.match(found[0]) and found.string[: found.start() + 1].strip()[-1] not in ".,;!?":
+        return found[0]
+    return f"{', ' if found.start() else ''}make it "
 
 
 def _sold_by_length(last: Asked) -> bool:

@@ -19,6 +19,9 @@ _PUTS = expression(
 _TOO = expression(  # and the walls too, 8 foot high
     r"\W*(?:and|plus)\W+(?P<put>(?:the|my|a|an|two|another)\b[^,;]*\b(?:too|as well|also)\b)", re.IGNORECASE
 )
+_GABLE = expression(  # with a gable 24 wide at 8/12, of a wall 40 long
+    r"\W*(?:(?:and|so|ok|also|plus|add|with|but)\W+)*(?P<put>(?:the|my|a|an|one|another)\b[^,;]*?\bgables?\b)", re.IGNORECASE
+)
 _FACES = expression(r"\b(?:one|both|each|1|2|two) (?:sides?|faces?)\b", re.IGNORECASE)
 _CHANGES = expression(r"\b(?:make|change|turn|swap|now|instead|should be)\b", re.IGNORECASE)
 
@@ -32,7 +35,7 @@ def replaced_by_more(now: Asked, last: Asked, text: str) -> str:
         return ""
     if _CHANGES.search(text) and any(_some_left(given, last.givens.get(name)) for name, given in now.givens.items()):
         return text.strip(" .!?")
-    found = _PUTS.match(text) or _TOO.match(text)
+    found = _PUTS.match(text) or _TOO.match(text) or _gable_on_a_wall(last, text)
     if found is None:
         return ""
     said = [place for place in places_of(text) if place.value.unit != "percent"]
@@ -48,6 +51,11 @@ def replaced_by_more(now: Asked, last: Asked, text: str) -> str:
             if here is not None:
                 return text[found.start("put") : here.end]
     return ""
+
+
+def _gable_on_a_wall(last: Asked, text: str) -> re.Match[str] | None:
+    """The words that tell of a gable beside a wall of which none was told: its width is no length of that wall."""
+    return _GABLE.match(text) if "wall_length" in last.givens and "gable" not in last.text.lower() else None
 
 
 def _some_left(given: Given, before: Given | None) -> bool:

@@ -27,6 +27,8 @@ _REALLY = expression(
 )
 _ASKS = expression(r"\?|\b(?:how|what|which|why|does|do|will|can)\b", re.IGNORECASE)
 
+_PAIR = 2  # what it was, and what it is
+
 
 @dataclass(frozen=True, slots=True)
 class _Told:
@@ -41,7 +43,7 @@ class _Told:
 def anew(text: str, asked: Asked) -> Question | None:
     """The question with one number that was told as the line says it is; none where that can't be told for certain."""
     places = places_of(text)
-    if len(places) != 2 or _ASKS.search(text):
+    if len(places) != _PAIR or _ASKS.search(text):
         return None
     first, second = places
     if _NOT.search(text[: second.start]) and text[first.end : second.start].strip():
@@ -58,6 +60,19 @@ def anew(text: str, asked: Asked) -> Question | None:
         return None
     before = asked.givens[held[0].name].value
     return Question(asked.topic.name, {held[0].name: Heard(_with(before, held[0].at, value), 0, len(text), text)}, 1.0)
+
+
+def only_the_new(text: str, last: Asked) -> str:
+    """What a line puts right, without the other numbers that it tells as they were: six bags did the fourteen, not five."""
+    places = places_of(text)
+    if len(places) <= _PAIR or _ASKS.search(text):
+        return ""
+    old = [place for place in places if _NOT.search(text[: place.start])]
+    known = [told.value for told in _told(last)]
+    new = [place for place in places if place not in old and not any(_is(value, place.value) for value in known)]
+    if len(new) != 1 or len(old) != 1 or not any(_is(value, old[0].value) for value in known):
+        return ""
+    return f"{text[new[0].start : new[0].end]} not {text[old[0].start : old[0].end]}"
 
 
 def rather_than(wanted: Wanted, last: Asked) -> list[Question]:

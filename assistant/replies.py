@@ -344,7 +344,8 @@ def _worked_so(
     other = best is not None and best.topic != pending.asked.topic.name and best.whole and len(best.words) > 1
     if other and all(way.worked.refused for way in ways):
         return False  # a miter on a 135 corner, where that is no pitch
-    if not (pending.ways and still_no_place(c, record, pending, ways, left)):
+    listed_ = pending.ways or pending.asked.topic.name == "cut list"  # of whose pieces none is let fall
+    if not (listed_ and still_no_place(c, record, pending, ways, left)):
         more.left = [*more.left, *left]
         c.finish(record, units_as_before(ways, c.earlier), more)
         kept_right(c, record, more, pending.asked)

@@ -64,6 +64,12 @@ def places_of(text: str) -> list[Place]:
     ]  # fmt: skip
 
 
+def whole(words: str) -> Place | None:
+    """The one number that these words are, and nothing else."""
+    places = places_of(words)
+    return places[0] if len(places) == 1 and (places[0].start, places[0].end) == (0, len(words)) else None
+
+
 def _thing(tokens: Sequence[Token], row: Reading) -> bool:
     """Whether what reads as a length is none: the foot of a ladder, 38 mm to inches."""
     one = row.end == row.start + 1 and tokens[row.start].text in ("foot", "inch")

@@ -12,6 +12,8 @@ from fractions import Fraction
 from functools import lru_cache
 from typing import TYPE_CHECKING, Any
 
+from rapidfuzz import fuzz
+
 from assistant.record import Record, put_asked
 from assistant.said_over import stem
 from assistant.speech import spoken
@@ -67,7 +69,8 @@ _OF_THEM = (
     r"(?:,? (?:that are |which are |they['’]?re )?(?:all |both )?(?:exactly |just )?(?:the same|alike|identical)(?: size)?)?"
     r"|the same|(?:such|identical) (?P<such>[a-z]+)"
     r"|(?P<alone>[a-z]+s)(?: of (?:it|them|that|those|these))?"
-    r"|(?P<like>[a-z]+)? ?(?:(?:exactly |just )?(?:like|the same as) (?:that|it|this|those|them)(?: one)?|the same|alike))"
+    r"|(?P<like>[a-z]+)? ?(?:(?:exactly |just )?(?:like|the same as) (?:that|it|this|those|them)(?: one)?"
+    r"|the same|alike|(?:(?:of )?(?:that|this|the same)|as) (?:size|big)(?: as that)?))"
 )
 _TIMES_SAID = (
     rf"(?:it |that |all )?(?:times|multipl(?:y|ied)(?: it| that)? by) {_N.replace('?P<n>', '?P<times>')}"
@@ -93,9 +96,11 @@ _COUNTED = expression(
     r"\b(?:times|x|multiplied by)\s*(?:\d+|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)\b|[×*]", re.IGNORECASE
 )
 _LESS = ("more than before", "less the one before")
-_PUT = {"less": _LESS, "apart": _LESS, "there": ("still to get", "less what there is already")}
+_PUT = {"less": _LESS, "apart": _LESS,
+        "there": ("still to get", "less what there is already"), "over": ("with those", "so many more")}  # fmt: skip
 MOST_ADDED = 2  # times as much, from which on nobody says it in percent
 _PLAIN_SHARE = 10  # parts of a share that is said as one: a tenth; 0.87 of it is less 13 percent
+_LONG, _ALL_BUT = 6, 85  # letters of a word that may have a slip, and how near it is to the other in a hundred
 LONGEST = 120  # characters of such a line
 _OF_A_WALL = frozenset(map(stem, ("window", "door", "opening")))
 _OTHER_ONE = expression(  # the line before told of another one than that before it: the eave at the back is 58
@@ -130,7 +135,7 @@ def so_many(c: Conversation, record: Record, text: str) -> bool:
         before = last.givens[name].value
         more = replace(before, value=before.value * count, text="")
         c.finish(record, [c.worked(last, {**told_of(last), name: Given(name, more, "asked")})], Question(last.topic.name))
-    elif (counts := _counts(last)) and counts not in last.givens:
+    elif (counts := _counts(last)) and (counts not in last.givens or found["n"]):
         many = Given(counts, Count(Fraction(count), "count", str(count)), "asked")
         c.finish(record, [c.worked(last, {**told_of(last), counts: many})], Question(last.topic.name))
     elif last.topic.name in _TIMES and answer["unit"] not in _ONCE:
@@ -180,7 +185,7 @@ def _with_another(topic: Topic, plus: Fraction, put: str) -> Topic:
         name, one = working.answered
         working.also("this one", one)
         working.said = ""
-        part, why = _PUT.get((put or "less") if plus < 0 else "", ("both together", "with the one before"))
+        part, why = _PUT.get(put or ("less" if plus < 0 else ""), ("both together", "with the one before"))
         if put == "apart" and one.value + plus < 0:
             less = working.answer(f"{name}, less than before", -plus - one, "the one before, less this one", one.unit)
             working.check("this one again", -plus - less, "=", one)
@@ -273,4 +278,9 @@ def _of_these(found: re.Match[str], last: Asked) -> bool:
     if found["alone"]:  # four rakes; two gables are none of a wall's
         return stem(named.lower()) in words & said
     said |= words
-    return named.lower() in _ALIKE or stem(named.lower()) in said
+    return named.lower() in _ALIKE or any(_same_word(stem(named.lower()), word) for word in said)
+
+
+def _same_word(one: str, other: str) -> bool:
+    """Whether two words are one, though one of them has a slip in it: ceilng."""
+    return one == other or (min(len(one), len(other)) >= _LONG and fuzz.ratio(one, other) >= _ALL_BUT)

@@ -24,6 +24,12 @@ _LEADING_N = expression(
 )
 _TO_NEAREST = expression(r"\bt(?:wo|oo) the nearest\b", re.IGNORECASE)  # as it was heard
 _FOUR_OF = expression(r"\b(?:for|fore|too|to)(?= of (?:those|them|these|'?em)\b)", re.IGNORECASE)  # as it was heard
+_ONES = {"for": "four", "fore": "four", "to": "two", "too": "two", "ate": "eight", "won": "one"}
+_NOT_SO_MANY = expression(  # make it sixty, not fifty too
+    r"(\b(?:not|instead of|rather than) (?:twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety))[ -](for|fore|too?|ate"
+    r"|won)\b(?=\W*$)",
+    re.IGNORECASE,
+)
 _SOUNDS_OF = {"for": "four", "fore": "four", "to": "two", "too": "two"}
 _FOR_THAT = expression(r"(?<=[a-z] )four(?= (?:that|the|this) lot\b)", re.IGNORECASE)
 _N_OF = expression(r"(?<=\d) of (?=(?:overhang|tail|reveal|waste|lap|run|rise|fall|bite)\b)", re.IGNORECASE)  # 300 of overhang
@@ -110,7 +116,7 @@ def sounds_told(text: str) -> str:
     typed = tokenize(text)
     if SOUNDS.isdisjoint(token.text for token in typed):
         return text
-    return _retold(text, typed, settled(typed).tokens)
+    return _retold(_NOT_SO_MANY.sub(lambda found: f"{found[1]} {_ONES[found[2].lower()]}", text), typed, settled(typed).tokens)
 
 
 def _whole_words(text: str) -> str:

@@ -14,7 +14,7 @@ from assistant.names import SUM
 from assistant.pending import Asked
 from assistant.record import Record, put_asked
 from assistant.running import length_of
-from assistant.said_over import places_of, stem
+from assistant.said_over import places_of, stem, whole
 from assistant.several import told_of
 from assistant.speech import spoken
 from intents.expressions import expression
@@ -62,6 +62,20 @@ _AFTER = expression(  # I'm after 100 blocks, how many more 16 footers do I have
     r"(?: (?:get|buy|grab|need|order|pick up|cut|fetch))?)?\W*",
     re.IGNORECASE,
 )
+_OVERS = r"(?:spares?|extras?|over)(?: ones?)?"
+_OVERS += r"(?: (?:to be safe|for luck|in case|just in case|for (?:waste|breakages?|mistakes)))?"
+_REASON = r"(?:for (?:the|each|a) (?:corner|end|start|far end|last one|waste|wall|other end)s?|at (?:the|each) ends?|to be safe"
+_REASON += r"|for (?:waste|luck|spares?)|just in case|in case)"
+_OVER = expression(  # add one for the corner; and two spare; throw in an extra two; add 2 to that
+    r"\W*(?:(?:and|so|ok|then|now|plus|add|with|throw in|chuck in|i want|i['’]ll (?:take|want)|we['’]ll want|get)\W+)*"
+    rf"(?:(?:an? extra |another |a further )?(?P<n>\d{{1,3}}|[a-z]+)(?: (?:more|others?))? (?:{_OVERS}|{_REASON})"
+    r"|(?:an )?extra (?P<m>\d{1,3}|one|two|three|four|five|six|ten))\W*",
+    re.IGNORECASE,
+)
+_TO_THAT = expression(
+    r"\W*(?:(?:and|so|ok|then|now)\W+)*(?:add|plus|put)(?: another)? (?P<n>\d{1,3}|[a-z]+)(?: more)? (?:to|on) (?:that|it)\W*",
+    re.IGNORECASE,
+)
 _FULL = frozenset(("weight", "cost", "can my saw cut it"))
 
 
@@ -83,6 +97,22 @@ def still_to_get(c: Conversation, record: Record, text: str) -> bool:
     c.finish(record, [c.worked(replace(last, plus=Fraction(-there), put="there"), told_of(last))], Question(last.topic.name))
     if record["outcome"] == "answered":
         record["say"] = spoken(f"With {there} there already, of {answer['text']}. ") + record["say"]
+    return True
+
+
+def some_over(c: Conversation, record: Record, text: str) -> bool:
+    """Whether the line puts so many more to what was just counted: add one for the corner; those are counted with it."""
+    last = c.last if c.pending is None else None
+    answer = last.record.get("answer") if last is not None else None
+    found = (_OVER.fullmatch(text) or _TO_THAT.fullmatch(text)) if answer and answer["unit"] == "count" else None
+    groups = found.groupdict() if found is not None else {}
+    said = groups.get("n") or groups.get("m") or ""
+    more = whole_of(said) if said and whole(said) else 0
+    if last is None or not answer or more < 1 or last.topic.name in _FULL or last.put not in ("", "over"):
+        return False
+    c.finish(record, [c.worked(replace(last, plus=last.plus + more, put="over"), told_of(last))], Question(last.topic.name))
+    if record["outcome"] == "answered":
+        record["say"] = spoken(f"With {more} more than {answer['text']}. ") + record["say"]
     return True
 
 
@@ -118,10 +148,9 @@ def with_spare(c: Conversation, record: Record, text: str) -> bool:
     if last is None or found is None or last.topic.name == SUM:
         return False
     places = places_of(found["more"])
-    whole = len(places) == 1 and (places[0].start, places[0].end) == (0, len(found["more"]))
     many = 2 if (found["n"] or "").lower() == "both" else int(numbers_in(found["n"])[0].value.value) if found["n"] else 1  # type: ignore[union-attr]
     each = length_of(last)
-    if not whole or each is None or not isinstance(places[0].value, Length):
+    if whole(found["more"]) is None or each is None or not isinstance(places[0].value, Length):
         return False
     over = replace(places[0].value, text=found["more"])
     one = Sum(TIMES, Number(Fraction(many), "none", str(many)), each) if many > 1 else each

@@ -334,7 +334,7 @@ def unusual(asked: Asked, lacks: bool = False) -> str:
     """
     for parameter in asked.topic.parameters:
         given = asked.givens.get(parameter.name)
-        if given is None or given.source != "asked" or parameter.name in asked.meant or not _outside(parameter, given):
+        if given is None or given.source != "asked" or parameter.name in asked.meant or not _outside(asked, parameter, given):
             continue
         text = getattr(given.value, "text", "").split(TAKEN)[0]
         if not (lacks and isinstance(given.value, Length) and no_unit(Heard(given.value, 0, 0, text))):
@@ -342,13 +342,19 @@ def unusual(asked: Asked, lacks: bool = False) -> str:
     return ""
 
 
-def _outside(parameter: Parameter, given: Given) -> bool:
+def _as_all_others(asked: Asked, given: Given) -> bool:
+    """Whether a length is metric by its size, as all the others of the question are: a mark at 300."""
+    told = [one for one in asked.givens.values() if one.source != "assumed" and isinstance(one.value, Length) and one.value.value]
+    return len(told) > 1 and given in told and METRIC_UNITS.issuperset(one.value.unit for one in told)
+
+
+def _outside(asked: Asked, parameter: Parameter, given: Given) -> bool:
     value = given.value
-    if isinstance(value, tuple):
-        return any(too_thick(layer) for layer in value)
     if not isinstance(value, Quantity):
-        return False
-    return given.sure == GUESSED or not is_usual(parameter.slot, value, _stretch(Heard(value, 0, 0, value.text.split(TAKEN)[0])))
+        return isinstance(value, tuple) and any(too_thick(layer) for layer in value)
+    if given.sure == GUESSED and not _as_all_others(asked, given):
+        return True
+    return not is_usual(parameter.slot, value, _stretch(Heard(value, 0, 0, value.text.split(TAKEN)[0])))
 
 
 def _stretch(heard: Heard) -> int:

@@ -20,13 +20,17 @@ from intents.reading import Dims
 from intents.second_reader import places_of
 from intents.words_against import (
     asks_how_open,
+    by_area,
     cut_at,
+    cut_from_a_sheet,
     half_of_it,
+    laid_not_cut,
     no_area,
     of_lumber,
     of_one_riser,
     of_sheets,
     packs_a_square,
+    sides_of_a_door,
 )
 from solvers.quantities import Number
 from solvers.sums import TIMES, Sum
@@ -79,6 +83,7 @@ _SAW_ANGLES = ("rake return", "peak joint", "rake to level joint", "plumb cut", 
 
 
 _BY_WORDS: dict[str, Callable[[Sequence[str]], bool]] = {  # topics that their words alone tell not to be asked
+    PIECES: laid_not_cut, "polygon": sides_of_a_door, "strapping": cut_from_a_sheet,
     "cut list": lambda words: "coil" in words,  # an apron of 6 and 4 out of a 3 foot coil
     "staggered joints": _STAGGERED.isdisjoint,
     "end cut along the rake": lambda words: _CUTS.isdisjoint(words) or asks_how_open(words),  # gables too, on the 24 ends
@@ -122,7 +127,7 @@ def asked_instead(chart: Chart, question: Question) -> bool:
         return True
     if topic == "tape arithmetic":
         lumber = of_lumber(chart, question) or _of_a_section(question)
-        return lumber or _is_no_sum(words) or _signed_alone(chart) or _of_one_size(chart) or _asks_size(chart)
+        return lumber or by_area(words) or _is_no_sum(words) or _signed_alone(chart) or _of_one_size(chart) or _asks_size(chart)
     if topic == "right triangle":
         return _asks_a_leg(chart, question)
     if topic in _LINES:

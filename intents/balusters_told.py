@@ -18,14 +18,16 @@ from solvers.quantities import Length, Number
 _SPACED = "equal spacing"
 _PICKETS = frozenset("picket pickets baluster balusters spindle spindles slat slats paling palings".split())
 _MOST = frozenset("max maximum most tops".split())
-_BEFORE = frozenset((("max",), ("maximum",), ("most",), ("more", "than"), ("over",), ("exceed",), ("under",)))
+_TOLD = _MOST | frozenset("more less under over exceed below".split())
+_BEFORE = frozenset((("max",), ("maximum",), ("most",), ("more", "than"), ("less", "than"), ("over",), ("exceed",), ("under",),
+                     ("below",)))  # fmt: skip
 _PARTS, _LEAST = 3, 3  # numbers of such a line; and times as long as a picket is wide, that they stand in
 _REACH = 3  # words after a number that say that it is the most
 
 
 def balusters_told(chart: Chart, questions: list[Question], _topics: Mapping[str, Any]) -> None:
     """Give the three lengths of a row of balusters their places, where what there is has them otherwise."""
-    if _PICKETS.isdisjoint(chart.words) or (_MOST.isdisjoint(chart.words) and "more" not in chart.words):
+    if _PICKETS.isdisjoint(chart.words) or _TOLD.isdisjoint(chart.words):
         return
     question = next((one for one in questions if one.topic == _SPACED), None)
     told = [row for row in quantities(chart, 0, len(chart.words)) if isinstance(row.value, Length | Number)]

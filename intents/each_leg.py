@@ -17,6 +17,7 @@ _BOTH = frozenset("each both equal same two".split())
 _LEGS = frozenset("leg legs way ways side sides".split())
 _BRACES = frozenset("brace braces hypotenuse hyp gusset".split())
 _PAIRS = frozenset((("legs", "both"), ("legs", "each"), ("sides", "both")))
+_ASKED = frozenset("long long's longs long’s is are".split())
 _SCORE = 3.0  # of a reading that only these words make
 
 
@@ -26,6 +27,9 @@ def each_leg(chart: Chart, questions: list[Question], topics: Mapping[str, Any])
     if _LEGS.isdisjoint(words):
         return
     both = any((a in _BOTH and b in _LEGS) or (a, b) in _PAIRS for a, b in pairwise(words))
+    trios = zip(words, words[1:], words[2:], strict=False)
+    if any(asked in _ASKED and side in _BOTH and leg in _LEGS for asked, side, leg in trios):
+        return  # how long's each side if it's 10 foot across: which is asked, and nobody's leg is 10 foot
     first = next(iter(questions), None)
     told = _alone(chart)
     if told is None or not (both or words[told.end : told.end + 1] == ["legs"]):

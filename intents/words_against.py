@@ -22,6 +22,14 @@ _FIBRED = frozenset("fibre fiber siding cladding weatherboard weatherboards plan
 _HALF_OFF = frozenset((("take", "half", "off"), ("take", "off", "half"), ("knock", "half", "off"), ("half", "off", "?")))
 _AT_45 = frozenset((("45", "s"), ("45s", "on"), ("45", "degree"), ("45", "degrees")))
 _RISERS, _HIGHEST_RISER = frozenset("riser risers tread treads steps".split()), 12  # inches
+_LAID = frozenset("tile tiles brick bricks paver pavers riser risers cobbles".split())
+_AREAS = frozenset(("square", unit) for unit in ("inches", "inch", "feet", "foot", "metres", "meters"))
+_EVERY_ONE = frozenset(("a", "an", "per", "each", "every", "apiece"))
+_OF_A_SHEET = frozenset(("sheet", "sheets", "rip"))
+_ON_A_WALL = frozenset("wall walls stud studs centres centers oc straps furring".split())
+_DOORS = frozenset("door doors doorway doorways windows openings".split())
+_TURNED = frozenset("miter mitre miters mitres angle angles saw setting polygon degrees corner corners".split())
+_CUT_FROM = frozenset("stick sticks board boards length lengths stock footer footers from out cut cuts kerf off offcut".split())
 _CALLED_BY = expression(r"\b[12] ?[x×] ?(2|3|4|6|8|10|12)(?:s|'s)?\b")
 
 
@@ -55,6 +63,26 @@ def of_one_riser(words: Sequence[str], question: Question) -> bool:
     length = question.givens.get("length")
     one = length is not None and isinstance(length.value, Length) and length.value.to("in").value <= _HIGHEST_RISER
     return one and not _RISERS.isdisjoint(words)
+
+
+def laid_not_cut(words: Sequence[str]) -> bool:
+    """Whether what is counted along a length is laid or climbed, with no kerf between: 11 foot 4 of 4 inch tile."""
+    return not _LAID.isdisjoint(words) and _CUT_FROM.isdisjoint(words)
+
+
+def by_area(words: Sequence[str]) -> bool:
+    """Whether something is told by the area of each, of which no sum of lengths is made: 37 feet at 18 square inches a foot."""
+    return any(pair in _AREAS for pair in pairwise(words)) and not _EVERY_ONE.isdisjoint(words)
+
+
+def cut_from_a_sheet(words: Sequence[str]) -> bool:
+    """Whether what is asked is cut from a sheet, and no straps on a wall: a sheet 48 by 96 into 11 1/4 strips."""
+    return not _OF_A_SHEET.isdisjoint(words) and _ON_A_WALL.isdisjoint(words)
+
+
+def sides_of_a_door(words: Sequence[str]) -> bool:
+    """Whether the sides told are of doors or windows that are trimmed, and of no polygon: doors three sides."""
+    return not _DOORS.isdisjoint(words) and _TURNED.isdisjoint(words)
 
 
 def of_sheets(words: Sequence[str]) -> bool:

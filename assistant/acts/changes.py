@@ -56,11 +56,15 @@ def _which_part(talk: Talk, last: Asked) -> bool:
     new = places[0].value.said(text[places[0].start : places[0].end])
     if not 2 <= count <= MOST_PARTS:
         return False
-    anew = [Given("sum", _with_part(whole, n, new), "asked") for n in _places_for(whole, new)]
+    at = _places_for(whole, new)
+    anew = [Given("sum", _with_part(whole, n, new), "asked") for n in at]
     ways = [c.worked(last, {**last.givens, "sum": one}) for one in anew]
     if not ways or any(way.worked.working is None for way in ways) or _TAKES.search(text):
         return False
     c.finish(talk.record, ways, Question(SUM))
+    if c.last is not None and c.last is not last and len(at) == 1:  # and then 18 of them: of the new length
+        old = leaves(whole)[at[0]].text
+        c.last.text = last.text.replace(old, new.text) if old and last.text.count(old) == 1 else str(anew[0].value)
     return True
 
 

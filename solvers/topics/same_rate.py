@@ -14,21 +14,21 @@ from solvers.working import Working
 
 LengthDone = Annotated[
     Length,
-    Slot("How far did they go?", unit="ft", bare=("ft",), above=0, most=100_000, cued=True, name="went over", usual=(1, 5000)),
+    Slot("How far did they go?", unit="ft", bare=("ft",), above=0, most=100_000, cued=True, name="work done", usual=(1, 5000)),
 ]
 AreaDone = Annotated[
-    Area, Slot("How much did they cover?", above=0, most=1_000_000, cued=True, name="went over", usual=(1, 20_000))
+    Area, Slot("How much did they cover?", above=0, most=1_000_000, cued=True, name="work done", usual=(1, 20_000))
 ]
-NumberDone = Annotated[Count, Slot("How many did they do?", above=0, most=100_000, cued=True, name="went over", usual=(1, 5000))]
+NumberDone = Annotated[Count, Slot("How many did they do?", above=0, most=100_000, cued=True, name="work done", usual=(1, 5000))]
 LengthNow = Annotated[
     Length,
-    Slot("How far do they go now?", unit="ft", bare=("ft",), above=0, most=100_000, name="to go over", usual=(1, 10_000)),
+    Slot("How far do they go now?", unit="ft", bare=("ft",), above=0, most=100_000, name="work to do", usual=(1, 10_000)),
 ]
-AreaNow = Annotated[Area, Slot("How much do they cover now?", above=0, most=1_000_000, name="to go over", usual=(1, 50_000))]
+AreaNow = Annotated[Area, Slot("How much do they cover now?", above=0, most=1_000_000, name="work to do", usual=(1, 50_000))]
 NumberNow = Annotated[
-    Count, Slot("How many do they do now?", above=0, most=1_000_000, cued=True, name="to go over", usual=(1, 50_000))
+    Count, Slot("How many do they do now?", above=0, most=1_000_000, cued=True, name="work to do", usual=(1, 50_000))
 ]
-Took = Annotated[Number, Slot("How many did that take?", above=0, most=100_000, cued=True, name="that took")]
+Took = Annotated[Number, Slot("How many did that take?", above=0, most=100_000, cued=True, name="number used")]
 
 
 @topic("by the same rate", "takeoff")

@@ -27,7 +27,7 @@ LEGS = "bending drip cap, legs of 3/4, 2 1/4 and 1 1/2, what's the girth"
         ([OAK, "it starts at 14"], "moisture before", 14),
         ([VINYL, "it only gets up to 80"], "temperature after", 80),
         ([VINYL, "starts at 20"], "temperature before", 20),
-        ([TUBES, "call it 155"], "to go over", 155),
+        ([TUBES, "call it 155"], "work to do", 155),
         (["dew point at 18 c and 70 percent", "it's dropped to 15 down there"], "temperature", 15),
     ],
 )

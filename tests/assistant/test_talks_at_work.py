@@ -207,9 +207,74 @@ def test_lines_that_lean_on_what_was_asked(lines: tuple[str, ...], topic: str, v
 @pytest.mark.parametrize(
     "lines",
     [
-        ("rolls of paper for 1450 square feet, roll's 4 by 100", "and 2 extra"),
         ("hip on a 6/12 roof, how long", "16 inch overhang"),
     ],
 )
 def test_what_names_another_thing_is_no_reply(lines: tuple[str, ...]) -> None:
     assert last(*lines)["outcome"] != "answered"
+
+
+SLAB = "forming up a slab 24 feet by 36, what do I want corner to corner"
+POSTS = "5 bags did 14 post holes, how many for 52"
+STUDS = "450 mm centres on a 7.2 m wall, how many studs"
+WINDOWS = "18 windows 36 by 60 trimmed all four sides, how many feet"
+
+
+@pytest.mark.parametrize(
+    ("lines", "topic", "value"),
+    [
+        ((SLAB, "38 long now"), "square check", 539.3),  # √(24² + 38²) feet
+        ((SLAB, "22 wide"), "square check", 506.3),
+        ((SLAB, "it's 40 the long way"), "square check", 559.8),
+        (("how many 19 inch blocks from a 12 foot stick", "and from nine sticks"), "pieces from a stick", 63),
+        (("how many 19 inch blocks from a 12 foot stick", "call it eleven sticks"), "pieces from a stick", 77),
+        (("4 by 8 sheets for a ceiling 26 by 18 with ten percent waste", "and there's two ceilings that size"), "sheets", 33),
+        (("4 by 8 sheets for a ceiling 26 by 18", "two of those", "three of them"), "sheets", 44),
+        ((POSTS, "and for thirty"), "by the same rate", 11),  # 5 × 30 / 14
+        ((POSTS, "what about 12 holes"), "by the same rate", 5),
+        ((POSTS, "they did 16 with them"), "by the same rate", 17),
+        ((POSTS, "make it 7 bags"), "by the same rate", 26),
+        ((POSTS, "it was six bags did the fourteen not five"), "by the same rate", 23),
+        ((POSTS, "make it sixty holes not fifty too"), "by the same rate", 22),
+        (("2350 screws, 500 to a box, how many boxes", "or the tubs of a thousand?"), "boxes", 3),
+        (("2350 screws, 1000 to a box, how many boxes", "no wait, 3950 screws I need"), "boxes", 4),
+        ((STUDS, "add one for the corner"), "marks on centre", 18),
+        ((STUDS, "add 2 to that"), "marks on centre", 19),
+        ((STUDS, "add one for the corner", "at 4.75 each"), "cost", 85.5),
+        ((STUDS, "at 4.75 each", "now 600 centres"), "marks on centre", 13),
+        ((WINDOWS, "8 of them are 30 by 48"), "trim round openings", 3168),  # 10 × 192 + 8 × 156
+        ((WINDOWS, "10 windows 40 by 60 and 8 windows 30 by 48"), "trim round openings", 3248),
+        ((WINDOWS, "both faces of the wall"), "trim round openings", 6912),
+        (("wall 32 by 9 with two windows 3 by 4, net area", "another window same size"), "wall area", 252),
+        (("casing round a door 3 foot by 7 foot and a window 4 by 5, all four sides", "2 of each"), "trim round openings", 840),
+        (("fall over 14 ft at 2 percent", "what if I only pour it 11 feet out"), "fall", 2.64),
+        (("ladder at 18 foot, how far out does the foot go", "round the back it's 22 up"), "ladder footing", 66),
+        (("rows on a wall 2550 high, no more than 305 each", "no row can be over 280, that's the most"), "course layout", 255),
+        (("joists at 400 mm centres along 6 metres, how many marks", "if the first mark is at 300"), "marks on centre", 15),
+        (("gable area 24 wide 8/12", "what's the angle", "back to the gable, if it went to 9/12"), "gable area", 108),
+        (("hip for a 13 foot run at 8/12", "the common at 10/12", "and the hip at that pitch"), "hip or valley length", 256.06),
+        (("4 at 31 1/2 and 6 at 22 from 8 footers, how many sticks", "forgot two at 60"), "cut list", 5),
+        (("weight of 40 sheets at 51 pounds", "12 more"), "weight", 2652),
+        (("68 and 55 humidity, dew point", "will it sweat on a 40 degree pipe", "at 50 degrees?"), "dew point", 51.2),
+        (("15 foot 3 wide gable, 10/12, rake length", "both rakes", "from 16 footers"), "trim sticks", 2),
+        (("circle 1.2 m across, how far round", "what area does that cover", "sorry, I meant 1.5 m across"), "circle", 1.767),
+        (("attic 1400 square feet, 1 to 300, vent area", "each vent has 50 square inches, how many", "65"), "vent area", 11),
+        (("frame 10 by 14, I measured 17 2 and a quarter, how far out", "now i'm reading 17 2 3/8"), "out of square", -0.081),
+    ],
+)  # fmt: skip
+def test_what_a_day_brings(lines: tuple[str, ...], topic: str, value: float) -> None:
+    record = last(*lines)
+    assert (record["outcome"], record["topic"]) == ("answered", topic)
+    assert record["answer"]["value"] == pytest.approx(value, rel=2e-3, abs=0.01)
+
+
+@pytest.mark.parametrize(
+    "lines",
+    [
+        ("how much siding for a wall 40 by 9, in squares", "with a gable 24 wide at 8/12"),  # no length of that wall
+        ("kitchen backsplash 11 foot 4 long, 4 inch tile, how many",),  # laid, and not cut with a kerf
+        ("octagon miter", "how long's each side if it's 10 foot across"),
+    ],
+)
+def test_asked_rather_than_a_wrong_number(lines: tuple[str, ...]) -> None:
+    assert last(*lines)["outcome"] == "asks"

@@ -1,0 +1,109 @@
+"""Other openings than were told, in the terms of the question before: "another window same size", "eight of them are 30 by 48",
+"2 of each", "forgot one, make it three windows".
+"""
+
+from __future__ import annotations
+
+import re
+from typing import TYPE_CHECKING
+
+from assistant.said_over import places_of, stem
+from intents.expressions import expression
+from intents.talk import numbers_in
+from solvers.quantities import Number
+from solvers.slots import Opening
+
+if TYPE_CHECKING:
+    from assistant.pending import Asked
+
+_LEAD = (
+    r"\W*(?:(?:and|so|ok|okay|right|then|but|now|well|oh|ah|no|nah|sorry|wait|hang on|actually|also|what if|what about"
+    r"|say|how about"
+    r"|suppose|if|when|with)\b\W*)*"
+)
+_SO_MANY_OPENINGS = expression(  # forgot one, make it three windows; there's seven of em actually
+    r"\W*(?:(?:and|so|ok|well|sorry|no|oh|wait|actually)\W+)*(?:(?:i )?(?:forgot|missed|miscounted)(?: one| some| it)?[,;.]? )?"
+    r"(?:how many [a-z]+ )?(?:if )?(?:make (?:it|that)|there(?:['’]?s| are| is| were)|it['’]?s|we['’]?ve(?: got)?"
+    r"|i['’]?ve(?: got)?|call it)"
+    r" (?P<n>\d{1,2}|[a-z]+)(?: of (?:them|those|'?em|these))?(?: (?P<what>windows?|doors?|openings?))?(?: (?:actually"
+    r"|now|then|in all))*\W*",
+    re.IGNORECASE,
+)
+_SOME_SIZED = expression(  # eight of them are 30 by 48; two of the windows are only 2 by 3
+    rf"{_LEAD}(?P<n>\d{{1,2}}|[a-z]+) of (?:(?:them|those|these|'?em)|the(?: [a-z]+)? (?P<what>windows|doors|openings))"
+    r"(?:['’]re| are| were)(?: (?:only|really|actually|just))* (?P<size>[^,;?]+?(?: by |x| x |×)[^,;?]+?)(?: (?:though"
+    r"|not [^,;?]+))*\W*",
+    re.IGNORECASE,
+)
+_OF_EACH = expression(
+    r"\W*(?:(?:and|so|ok|no|wait|now|make it|there['’]?s|there are|it['’]?s|i['’]?ve got|we['’]?ve got|call it)\W+)*"
+    r"(?P<n>\d{1,2}|two|three|four|five|six|seven|eight|ten|a pair) of (?:each|both|every one)(?: (?:of them|size|kind|one))?\W*",
+    re.IGNORECASE,
+)
+_ANOTHER_ALIKE = expression(  # another window same size; one more of those windows
+    r"\W*(?:(?:and|so|oh|sorry|wait|no|but|also|plus|i forgot|forgot|there['’]?s|add|with)\W+)*(?:another|one more|a (?:second"
+    r"|third|fourth))"
+    r" (?:(?P<what>window|door|opening)(?:,? (?:the|of the|that['’]?s|exactly)? ?(?:same(?: size| again)?|like (?:that|those"
+    r"|them|it)))"
+    r"|of (?:those|these|the) (?P<that>windows|doors|openings))(?: (?:too|as well|then|now))*\W*",
+    re.IGNORECASE,
+)
+
+
+def openings_otherwise(text: str, last: Asked) -> str:
+    """Other openings than were told: one more alike, so many of one kind, or some of another size."""
+    ways = (one_opening_more, _some_of_another_size, _so_many_of_each, so_many_openings)
+    return next((fuller for way in ways if (fuller := way(text, last))), "")
+
+
+def _so_many_of_each(text: str, last: Asked) -> str:
+    """So many of every kind of opening there is one of: 2 of each."""
+    found, told = _OF_EACH.fullmatch(text), last.givens["openings"].value
+    kinds = [one.what for one in told] if isinstance(told, tuple) else []
+    alike = len(set(kinds)) < len(kinds) or any(one.count > 1 for one in told)
+    if found is None or len(kinds) < len(("a door", "a window")) or alike:
+        return ""
+    many = "two" if found["n"].lower() == "a pair" else found["n"]
+    return "make it " + " and ".join(f"{many} {one.what}s {_size_of(one)}" for one in told)
+
+
+def _some_of_another_size(text: str, last: Asked) -> str:
+    """Openings of one kind, of which some are of another size: eight of them are 30 by 48."""
+    found, told = _SOME_SIZED.fullmatch(text), last.givens["openings"].value
+    said = numbers_in(found["n"]) if found is not None and isinstance(told, tuple) and len(told) == 1 else []
+    many = int(said[0].value.value) if len(said) == 1 and isinstance(said[0].value, Number) else 0
+    if found is None or not 0 < many < told[0].count or (found["what"] and stem(found["what"].lower()) != stem(told[0].what)):
+        return ""
+    one = told[0]
+    rest, plural = one.count - many, "s" if many > 1 else ""
+    sizes = places_of(found["size"])
+    unit = f" {one.width.unit}" if all(place.value.unit == "none" for place in sizes) and one.width.unit == "in" else ""
+    others = f"{rest} {one.what}{'s' if rest > 1 else ''} {_size_of(one)}"
+    return f"make it {others} and {many} {one.what}{plural} {found['size']}{unit}"
+
+
+def so_many_openings(text: str, last: Asked) -> str:
+    """How many openings there are, of one kind or of the kind that is named."""
+    found = _SO_MANY_OPENINGS.fullmatch(text)
+    said = numbers_in(found["n"]) if found is not None else []
+    if found is None or len(said) != 1 or not isinstance(said[0].value, Number):
+        return ""
+    whats = {one.what for one in last.givens["openings"].value} if "openings" in last.givens else set()
+    named = (found["what"] or "").lower()
+    mine = [what for what in whats if what and (not named or stem(named) == stem(what))]
+    of_them = named or re.search(r"\bof (?:them|those|'?em|these)\b", text, re.IGNORECASE)
+    return f"{found['n']} {mine[0]}s" if len(mine) == 1 and of_them else ""
+
+
+def one_opening_more(text: str, last: Asked) -> str:
+    """One opening more, of the size of the one kind that there is: another window same size."""
+    found = _ANOTHER_ALIKE.fullmatch(text)
+    if found is None:
+        return ""
+    what = stem((found["what"] or found["that"]).lower())
+    mine = [one for one in last.givens["openings"].value if stem(one.what) == what]
+    return f"{mine[0].count + 1} {mine[0].what}s" if len(mine) == 1 else ""
+
+
+def _size_of(one: Opening) -> str:
+    return " by ".join(f"{float(side.value):.10g} {side.unit}" for side in (one.width, one.height))

@@ -1,0 +1,54 @@
+"""What a line asks of a corner, a ring or a circle just worked, in the terms of its topic: "and the inside corner on that five
+sided one", "what area does that cover", "outside corner".
+"""
+
+from __future__ import annotations
+
+import re
+from typing import TYPE_CHECKING
+
+from assistant.said_over import places_of
+from intents.expressions import expression
+
+if TYPE_CHECKING:
+    from assistant.pending import Asked
+
+_LEAD = (
+    r"\W*(?:(?:and|so|ok|okay|right|then|but|now|well|oh|ah|no|sorry|wait|hang on|hold on|actually|also|what if|what about|say"
+    r"|how about|suppose|if|when|we|i|they|you|he|she|could|can|would|should|let['’]?s|please|just|did|do|had"
+    r"|have)\b\W*|['’]d\b\W*)*"
+)
+_AGAIN = r"(?:[, ]+(?:instead|then|now|please|after all|again))*\W*"
+_TURNED_OUT = expression(
+    rf"{_LEAD}(?:for |on )?(?:it['’]s |that['’]s )?(?:an? |the )?(?:outside|inside|external|internal)(?: (?:corner"
+    rf"|one))?{_AGAIN}", re.IGNORECASE
+)
+_CORNER_OF_IT = expression(  # and the inside corner on that five sided one whats it measure
+    r"(?!.*\b(?:saw|miter|mitre|set)\b).*\b(?:inside|internal|included|interior) (?:corner|angle)s?\b.*", re.IGNORECASE
+)
+_AREA_OF_IT = expression(  # what area does that cover; how much does it cover
+    r"\W*(?:(?:and|so|ok|then|now|well)\W+)*(?:what|how much|whats|what['’]s|how many (?:square|sq) (?:feet|ft|met(?:re"
+    r"|er)s))\b[^\d]*"
+    r"\b(?:area|covers?|square (?:feet|foot|ft|met(?:re|er)s))\b[^\d]*",
+    re.IGNORECASE,
+)
+
+
+def outside_or_in(text: str, last: Asked) -> str:
+    """The same corner of a crown turned the other way, which is cut to the same numbers."""
+    corner = last.givens.get("corner")
+    said = corner is not None and corner.source != "assumed" and _TURNED_OUT.fullmatch(text)
+    return f"corner {float(corner.value.value):.10g}" if said and corner is not None else ""
+
+
+def corner_inside(text: str, last: Asked) -> str:
+    """The corner inside the polygon just worked, where no other is told."""
+    sides = last.givens.get("sides")
+    told = [place.value.value for place in places_of(text) if place.words not in (("one",), ("a",))]
+    same = sides is not None and all(number == sides.value.value for number in told)
+    return "what's the corner inside" if same and _CORNER_OF_IT.fullmatch(text) else ""
+
+
+def area_in_it(text: str, last: Asked) -> str:
+    """The area of the circle just worked."""
+    return "the area" if _AREA_OF_IT.fullmatch(text) else ""
