@@ -164,7 +164,7 @@ def _more_layers(c: Conversation, record: Record, text: str, best: Question) -> 
     more = (best.topic == "build-out" or words & OVER) and not words & INSTEAD
     if not more or best.missing != ([] if own else ["layers"]) or best.unplaced:
         return False
-    lines = [kept["heard"] for kept in c.records[-MOST:]]
+    lines = [kept["heard"] if kept["outcome"] != "answered" else "" for kept in c.records[-MOST:]]  # 2 inch foam: a change
     stated = [*takewhile(bool, (_layers_stated(c, line) for line in reversed(lines)))]
     told = "; ".join(lines[len(lines) - len(stated) :]) + "; "
     whole = next((q for q in c.read(told + text).questions[:1] if q.topic == best.topic), None)

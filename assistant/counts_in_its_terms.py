@@ -72,11 +72,12 @@ _BOTH = expression(  # make it a 16 and the blocks are 14 1/2 not 22 1/2
 _SO_MANY = expression(  # got six of them 3.6s, how many nogs all up; i got 11 of those sticks
     r"\W*(?:(?:and|so|ok|then|now|but|well|say|if)\W+)*(?:(?:i|we)(?:['’]?(?:ve|d)| have| had| only)? ?)?(?:just )?"
     r"(?:(?:got|have|has|with|there(?:['’]s|s| are)|take|grab|buy|bought|use|from|out of|off)|(?<=['’]ve)|(?<=['’]ve )"
-    r") ?(?P<n>\d{1,3}|[a-z]+)(?: of (?:those|them|these|the|'?em)|(?= (?!of\b)[a-z\d.' -]+?[, ]+(?:and |so |then )*how many\b))"
+    r") ?(?P<n>\d{1,3}|[a-z]+)(?: of (?:those|them|these|the|'?em)(?: (?:longer|shorter|long|short|big|bigger|new|same))?"
+    r"|(?= (?!of\b)[a-z\d.' -]+?[, ]+(?:and |so |then )*how many\b))"
     r"(?: (?P<size>[\d.]+(?:['’]?s| foot(?:ers?)?)?|[a-z]+?(?:s|es)|[a-z]+ foot(?:ers?)?))?"
     r"(?: (?:lengths|sticks|bars|battens|boards|ones))?(?: (?:on|in) the (?:truck|van|ute|trailer|shed|yard)| here| left)?"
     r"(?:[, ]+(?:and |so |then )*how many(?: (?!(?:is|are)\b)(?P<what>[a-z]+))?"
-    r"(?: (?:is|are|do|will|would|can) (?:that|it|i|we|there)(?: (?:get|make|cut|have))?)?"
+    r"(?: (?:is|are|do|does|will|would|can) (?:that|it|i|we|there)(?: (?:get|make|cut|have|give|come to)(?: (?:me|us))?)?)?"
     r"(?: (?:in all|altog[a-z]+|all told|in total|total|all up|then))*)?\W*",
     re.IGNORECASE,
 )

@@ -205,7 +205,7 @@ def _taped_across(c: Conversation, record: Record, text: str) -> bool:
     answer = last.record.get("answer") if last else None
     if last is None or not answer or last.topic.name != _MEASURED_AGAIN[0] or _OF_A_SIDE.search(text):
         return False
-    places = places_of(text)
+    places = [place for place in places_of(text) if place.words != ("one",)]  # on one of them
     if len(places) != 1 or not isinstance(places[0].value, Length | Number):
         return False
     true, said = Length(Fraction(str(answer["value"])), answer["unit"]), places[0].value

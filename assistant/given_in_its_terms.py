@@ -110,10 +110,11 @@ _UP_AT = expression(  # round the back it's 6 m up; the far gable's at 24 foot
     r"(?: (?:there|now|then|instead|round the back|out front|at the (?:back|front|gable|far end)|on the (?:other|far) side))*\W*",
     re.IGNORECASE,
 )
-_BOTH_FACES = expression(  # both faces of the wall; do it both sides of the wall
-    rf"{_LEAD}(?:make it|do|with|for|trim(?:med|ming)?|case|it(?:['’]s)?|that(?:['’]s)?|them|on|goes? on| )*\W*both (?:faces"
-    rf"|sides)"
-    r" (?:of (?:the|that|each|every) walls?|in and out|inside and out(?:side)?)(?: (?:then|now|as well|too))*\W*",
+_BOTH_FACES = expression(  # both faces of the wall; inside and outside both, how many feet
+    rf"{_LEAD}(?:make it|do|with|for|trim(?:med|ming)?|case|it(?:['’]s)?|that(?:['’]s)?|them|on|goes? on| )*\W*"
+    r"(?:both (?:faces|sides) (?:of (?:the|that|each|every) walls?|in and out|inside and out(?:side)?)"
+    r"|(?:both )?inside and out(?:side)?(?: both)?)(?: (?:then|now|as well|too))*"
+    r"(?:[,;]? (?:so )?how (?:many|much)(?: (?:feet|foot|metres|meters|trim|is that|then|now))*)?\W*",
     re.IGNORECASE,
 )
 _BY_THE_FOOT = expression(
@@ -318,6 +319,7 @@ def was_right(text: str, last: Asked) -> str:
 _PUT_A_DOOR = expression(
     r"\W*(?:(?:ok|so|now|then)\W+)*(?:plus|and|also|add|with)\b(?!.*\bwindows?\b).*\bdoors?\b", re.IGNORECASE
 )
+_DOORS = expression(r"\b(?:(?P<n>an?|one|two|three|four|\d) )?(?:[a-z]+ )?(?P<what>doors?)\b", re.IGNORECASE)
 _LEGS_AND_HEAD = expression(
     r"[,;]?\s*(?:with |on )?(?:just |only )?(?:(?:the )?(?:two|2|both) (?:sides|legs) and (?:the |a |one )?(?:head|top)"
     r"|(?:the )?legs and (?:the |a )?head|three sides|no (?:sill|bottom))(?: only| just)?\b",
@@ -348,7 +350,14 @@ def door_as_usual(text: str, last: Asked) -> str:
     sides, found = last.givens.get("sides"), _LEGS_AND_HEAD.search(text)
     said = sides is not None and sides.source != "assumed" and getattr(sides.value, "name", "") == "THREE"
     put = _PUT_A_DOOR.match(text) if found is not None and not said else None
-    return text[: found.start()] + text[found.end() :] if put is not None and found is not None else ""
+    if put is None or found is None:
+        return ""
+    rest = text[: found.start()] + text[found.end() :]
+    places, many = places_of(rest), _DOORS.search(rest)
+    sizes = [place for place in places if place.words not in (("one",), ("a",), ("two",)) or place.value.unit != "none"]
+    if len(sizes) == 2 and many is not None and sizes[0].start > many.end():
+        return f"plus {many['n'] or 'a'} {many['what']} {rest[sizes[0].start : sizes[1].end]}"
+    return rest
 
 
 def each_side(text: str, last: Asked) -> str:

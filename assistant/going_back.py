@@ -88,6 +88,7 @@ _ASKED_HOW = expression(
     r"(?:[ ,]+(?P<rest>(?:on|with|at|for|if|but) .+))?",
     re.IGNORECASE,
 )
+_WHOLE_WORD = 4  # letters of a word that may begin another
 _FIRST = frozenset(("first", "beginning", "start", "original"))
 _SMALL = frozenset("the a an of for in one question answer thing job bit problem sum again agin then before earlier from".split())
 _AS_A_WORD = expression(r"[A-Za-z][A-Za-z'’-]*[,.:;/–—-]*")
@@ -106,6 +107,7 @@ def remember(c: Conversation, asked: Asked) -> None:
     known = [each for old in same for each in (old, *old.siblings)]
     was = [{name: given.value for name, given in asked.givens.items()}, *asked.past[-1:]]  # said again, or changed
     base = next((old for old in known if {name: given.value for name, given in old.givens.items()} in was), None)
+    base = base or next((old for old in known if _stands_on(asked, old)), None)
     said = takewhile(lambda line: line["outcome"] == "asks" and line["topic"] == asked.topic.name, reversed(c.records))
     lines = [asked.text, str(asked.record.get("heard", "")), *(str(line["heard"]) for line in said)]
     lines = [line for line in lines if not any(pattern.match(line.strip()) for pattern in (_LINE, _ANYWAY))]
@@ -114,6 +116,14 @@ def remember(c: Conversation, asked: Asked) -> None:
     gone = base if base is not None else same[-1] if asked.past and same else None
     asked.siblings = tuple(old for old in known if old is not gone)[:MOST]
     c.earlier = [*(old for old in c.earlier if old.topic is not asked.topic), asked][-MOST:]
+
+
+def _stands_on(asked: Asked, old: Asked) -> bool:
+    """Whether a question was told one thing otherwise and has all else from one of its topic: how many now, with 12 inch laps."""
+    told = [name for name, given in asked.givens.items() if given.source == "asked"]
+    taken = {name: given.value for name, given in asked.givens.items() if given.source == "earlier"}
+    same = all(name in old.givens and old.givens[name].value == value for name, value in taken.items())
+    return len(told) == 1 < len(taken) and same and told[0] in old.givens
 
 
 def goes_back(c: Conversation, record: Record, text: str) -> bool:
@@ -282,11 +292,17 @@ def _meant(c: Conversation, words: str, rest: str, article: bool) -> list[Asked]
     phrases = compiled()
     plain = {stem(word) for word in phrases.fillers | LIGHT}
     every = [each for asked in c.earlier for each in (*reversed(asked.siblings), asked)] if article and said - plain else []
-    about = [asked for asked in every if said <= asked.things | _topic_words(asked) | _kept_words(asked)]
+    about = [asked for asked in every if all(_is_about(asked, word) for word in said)]
     whole = [*(asked for asked in about if asked not in named), *named]
     told = {stem(token.text) for token in tokenize(rest)}
     order = {id(asked): at for at, asked in enumerate([*every, *named])}
     return sorted(whole, key=lambda asked: (len(told & _asks_words(asked)), order[id(asked)]), reverse=True)
+
+
+def _is_about(asked: Asked, word: str) -> bool:
+    """Whether a question was about a thing of that name: the wrap, where the house is being wrapped."""
+    known = asked.things | _topic_words(asked) | _kept_words(asked)
+    return word in known or (len(word) >= _WHOLE_WORD and any(thing.startswith(word) for thing in known))
 
 
 def _topic_words(asked: Asked) -> set[str]:

@@ -48,6 +48,7 @@ from assistant.given_in_its_terms import (
     taped_at,
     was_right,
 )
+from assistant.leans_rows import wall_under
 from assistant.next_in_its_terms import (
     bite_of,
     common_beside,
@@ -74,6 +75,7 @@ from assistant.rather_than import only_the_new
 from assistant.ratio_told import ratio_in
 from assistant.said_over import places_of, stem, times_apart, whole
 from assistant.shape_in_its_terms import area_in_it, corner_inside, outside_or_in
+from assistant.who_says_so import opened
 from intents.expressions import expression
 from intents.talk import numbers_in
 from solvers.quantities import Area, Length, Number, Temperature, Weight
@@ -166,6 +168,12 @@ _BOX_OF = expression(
 )
 _ROLL = expression(r"\broll\b", re.IGNORECASE)
 _DOWN_THERE = expression(r"[ ,]+(?:down|up) (?:there|here)(?=\W*$)", re.IGNORECASE)
+_COMES_TO = expression(  # what's it come to at one to one fifty
+    r"^\W*(?:(?:and|so|then|ok|now)\W+)*(?:what(?:['’]?s| is| does| would| will)?|how much(?:['’]?s| is| would)?)(?: (?:it"
+    r"|that|they))?"
+    r"(?: (?:come|comes|work|works|be|out|up|to|at|then))*(?= )",
+    re.IGNORECASE,
+)
 _WITH_SO_MANY = expression(
     r"\W*(?:(?:and|so|ok|then|now|or|but)\W+)*(?:(?:what|how much)(?:['’]?s| is| would| will)? (?:it|that|they"
     r"|each)(?: be| come to)? )?"
@@ -251,7 +259,7 @@ def _more_like_courses(number: Fraction, last: Asked) -> bool:
 
 def _by_ratio(text: str, last: Asked) -> str:
     """The ratio that a line tells, whoever wants it."""
-    told = ratio_in(text)
+    told = ratio_in(_COMES_TO.sub("", text))
     return f"make it {told}" if told else ""
 
 
@@ -309,6 +317,11 @@ def _so_many_a_box(text: str, last: Asked) -> str:
     return f"make it {float(count[0].value.value):.10g} to a box" if count else ""
 
 
+def _with_its_wall(text: str, last: Asked) -> str:
+    """The gable just worked and the wall under it, together: what do both come to."""
+    return next((plain.line for plain in wall_under(opened(text.strip(" .!?").replace("’", "'")), last)), "")
+
+
 _OF_ANY = (only_the_new, in_footers, those_from, was_right, more_of_it, retaped, end_to_end)
 _BY_TOPIC = {
     "boxes": (_so_many_a_box, so_many_needed), "by the same rate": (rate_of,),
@@ -318,7 +331,7 @@ _BY_TOPIC = {
     "rake length": (tail_of, member_of),
     "sloped length": (tail_of, member_of),
     "gable height": (member_of,),
-    "gable area": (member_of,),
+    "gable area": (_with_its_wall, member_of),
     "hip or valley length": (common_beside, member_of), "miter for a corner": (corner_in_pieces, left_open),
     "fastener length": (bite_of, no_layer, layer_back), "build-out": (no_layer, layer_back),
     "fastener penetration": (layer_back,), "compound cut": (outside_or_in,), "water in a channel": (as_it_freezes,),

@@ -14,9 +14,8 @@ from typing import TYPE_CHECKING, Any
 from assistant.also_asked import beside, said_so
 from assistant.look_for_change import READ_WITH
 from assistant.puts_more import faces_of_some, replaced_by_more
-from assistant.record import KEPT, blank, listed, put_asked
+from assistant.record import KEPT, blank, listed, put_asked, say_first
 from assistant.several import told_of
-from assistant.speech import spoken
 from assistant.told_round import State, put_back, state_of
 from intents.expressions import expression
 from intents.question import Question
@@ -109,7 +108,10 @@ KINDS = (
     ),
     _kind("the gap", rf"{_WHAT} (?:\w+ )?gap\b|\bhow (?:big|wide) (?:a|is the|are the|is each) gaps?\b", _LENGTHS),
 )
+_WHOLE = {("gable height", "wall"): "peak above the foot of the wall"}  # of a given, the number that has it in it
+_PUTS_UNDER = expression(r"\W*(?:(?:and|so|ok|then|now)\W+)*(?:plus|add|with|including|on top of|over)\b", re.IGNORECASE)
 _PUTS_RIGHT = expression(r"\W*(?:sorry|no|nope|nah|oops|whoops|wait|hang on|hold on|scratch that|i meant)\b", re.IGNORECASE)
+_HOW_MANY_IF = expression(r"\bhow many (?:if|at|with|for|on)\b", re.IGNORECASE)
 _ACROSS = expression(r"\bhow many\b", re.IGNORECASE)
 _OF_THOSE = expression(r"\b(?P<n>[a-z]+|\d+) of (?:those|these|them|em)\b", re.IGNORECASE)
 _WHAT_IS = r"\bwhat(?:['’]?s| is| would| does| will)?(?: be)? the {}\b"
@@ -136,7 +138,7 @@ def hold_to_what_is_asked(c: Conversation, record: Record, text: str, before: St
     named = [kind for kind in asked if kind.called]
     asked = named or asked  # how long the curve is, is no other length
     if not asked:
-        line = _called_so(record, text) or _named_choice(record, now, text)
+        line = _called_so(record, text) or _named_choice(record, now, text) or _the_one_count(record, text)
         if line is not None:
             _answer_with(c, record, now, line)
         else:
@@ -238,6 +240,12 @@ def _called_so(record: Record, text: str) -> dict[str, Any] | None:
     return names[0] if len(names) == 1 and record["answer"]["name"].lower() not in text.lower() else None
 
 
+def _the_one_count(record: Record, text: str) -> dict[str, Any] | None:
+    """The one count beside an answer that is none, where the line asks how many: and how many if the wall was ten foot three."""
+    counts = [line for line in record["also"] if line["unit"] == "count"] if _HOW_MANY_IF.search(text) else []
+    return counts[0] if len(counts) == 1 and record["answer"]["unit"] != "count" else None
+
+
 def _named_choice(record: Record, now: Asked, text: str) -> dict[str, Any] | None:
     """The number beside the answer that the line names whole, where only a choice told before made another the answer: the
     lean-to's 4/12, plumb cut for that one (after a level cut)."""
@@ -260,7 +268,7 @@ def _answer_with(c: Conversation, record: Record, now: Asked, line: dict[str, An
         None,
     )  # fmt: skip
     if choice is None:
-        _say_first(record, line)
+        say_first(record, line)
         now.asked_for = line["name"] if not str(line["name"]).startswith("longer") else ""  # a difference is asked for once
         return
     said, state = record["say"].partition(f"{record['answer']['name'].capitalize()}: ")[0], state_of(c)
@@ -269,21 +277,11 @@ def _answer_with(c: Conversation, record: Record, now: Asked, line: dict[str, An
     c.finish(trial, [way], Question(now.topic.name))
     if trial["outcome"] != "answered" or c.last is None or trial["answer"]["name"] != line["name"]:
         put_back(c, state)
-        _say_first(record, line)
+        say_first(record, line)
         return
     record.update({name: value for name, value in trial.items() if name not in KEPT})
     record["say"] = said + record["say"]
     c.last.record, c.last.changed, c.last.text = record, now.changed, now.text
-
-
-def _say_first(record: Record, line: dict[str, Any]) -> None:
-    """Make a number of the page the answer, said before what was the answer."""
-    was = record["answer"]
-    record["also"] = [was, *(other for other in record["also"] if other is not line)]
-    record["answer"] = line
-    told = spoken(said_so(line))
-    told = f"{told[:1].upper()}{told[1:]}."
-    record["say"] = re.sub(r" {2,}", " ", f"{told} {record['say'].replace(told, '')}").strip()
 
 
 def _just_read(c: Conversation, record: Record, now: Asked) -> str:
@@ -298,6 +296,12 @@ def _just_read(c: Conversation, record: Record, now: Asked) -> str:
     if not same and not _PUTS_RIGHT.match(str(record["heard"])):
         return ""
     return str(before["also"][0]["name"])
+
+
+def _with_it_all(record: Record, now: Asked, text: str) -> str:
+    """The number that has in it what the line puts to the answer: plus the eight foot wall under it, of a gable."""
+    put = _PUTS_UNDER.match(text) is not None and any((now.topic.name, name) in _WHOLE for name in now.changed)
+    return next((_WHOLE[now.topic.name, name] for name in now.changed if put and (now.topic.name, name) in _WHOLE), "")
 
 
 def _what_it_changes(record: Record, now: Asked, last: Asked) -> str:
@@ -315,7 +319,7 @@ def _what_it_changes(record: Record, now: Asked, last: Asked) -> str:
 def _as_it_was_asked(record: Record, now: Asked, last: Asked, read_off: str, text: str) -> None:
     """Answer a plain change with the number that was asked for before it, where the topic's own answer could be taken for it:
     the curve with a 280 rise | and 300 (the radius is a length too); or with the one just read off the page."""
-    asked_for = last.asked_for or read_off or _what_it_changes(record, now, last)
+    asked_for = _with_it_all(record, now, text) or last.asked_for or read_off or _what_it_changes(record, now, last)
     if not asked_for or last.topic is not now.topic or _ASKS.search(text):
         return
     if record["answer"]["name"].lower() in text.lower():
@@ -323,6 +327,6 @@ def _as_it_was_asked(record: Record, now: Asked, last: Asked, read_off: str, tex
     lines = [line for line in record["also"] if line["name"] == asked_for]
     own = [line for line in (last.record["answer"], *last.record["also"]) if line["name"] == record["answer"]["name"]]
     stays = any(line["value"] == record["answer"]["value"] for line in own)  # another coil makes no other girth
-    if len(lines) == 1 and (read_off or stays or lines[0]["unit"] == record["answer"]["unit"]):
-        _say_first(record, lines[0])
+    if len(lines) == 1 and (read_off or stays or asked_for in _WHOLE.values() or lines[0]["unit"] == record["answer"]["unit"]):
+        say_first(record, lines[0])
         now.asked_for = asked_for

@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING
 
 from assistant.meant_for import said_bare
 from assistant.pending import Asked
-from assistant.record import Record, put_asked, put_noted
+from assistant.record import Record, put_asked, put_noted, say_first
 from assistant.several import told_of
 from assistant.speech import spoken
 from assistant.units_kept import UNITS
@@ -104,6 +104,8 @@ def _length_in(c: Conversation, record: Record, text: str) -> bool:
     told = None if unit == "metric" or unit[:2] in ("mm", "mi") else _TOLD.get(unit[0])
     last = replace(c.last, metric=unit[0] in _TOLD)
     c.finish(record, [c.worked(last, told_of(last))], Question(last.topic.name))
+    if record["outcome"] == "answered" and (line := next((one for one in record["also"] if one["name"] == last.asked_for), None)):
+        say_first(record, line)  # what was asked for beside the topic's own answer
     if told is not None and record["outcome"] == "answered" and record["answer"]["unit"] == "mm":
         name, code, size = told
         value = Fraction(str(record["answer"]["value"])) / size

@@ -124,7 +124,7 @@ _LEFT = expression(  # how many tins if there's only 90 square metres left
     re.IGNORECASE,
 )
 _WALL_UNDER = expression(
-    r"(?:the |that )?wall (?:under|underneath|below|beneath)(?: (?:it|that|there))?(?:'s| is)? (?P<n>.+?) (?:high|tall)[,;]?"
+    r"(?:the |that )?wall (?:under|underneath|below|beneath)(?: (?:it|that|there))?(?:'s| is)? (?P<n>.+?) (?:high|tall)[,;.]?"
     r"(?: (?:so |and )*(?P<ask>.+))?",
     re.IGNORECASE,
 )

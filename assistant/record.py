@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Collection, Iterable
 from datetime import datetime
 from enum import Enum
 from fractions import Fraction
 from typing import Any
 
-from assistant.also_asked import also_asked
+from assistant.also_asked import also_asked, said_so
 from assistant.speech import spoken
 from intents.fitting import TAKEN
 from solvers.printing import page_number
@@ -59,6 +60,16 @@ def put_worked(record: Record, worked: Worked) -> None:
 def become(record: Record, trial: Record) -> None:
     """Make the record of a line what a trial of other words for it came to."""
     record.update({name: value for name, value in trial.items() if name not in KEPT})
+
+
+def say_first(record: Record, line: dict[str, Any]) -> None:
+    """Make a number of the page the answer, said before what was the answer."""
+    was = record["answer"]
+    record["also"] = [was, *(other for other in record["also"] if other is not line)]
+    record["answer"] = line
+    told = spoken(said_so(line))
+    told = f"{told[:1].upper()}{told[1:]}."
+    record["say"] = re.sub(r" {2,}", " ", f"{told} {record['say'].replace(told, '')}").strip()
 
 
 def leave_out(record: Record, left: Collection[str]) -> None:

@@ -106,6 +106,7 @@ _OF_A_WALL = frozenset(map(stem, ("window", "door", "opening")))
 _OTHER_ONE = expression(  # the line before told of another one than that before it: the eave at the back is 58
     r"\b(?:that one|other|another|second|next|rear|at the (?:back|front)|north|south|east|west)\b", re.IGNORECASE
 )
+_TOGETHER = expression(r"\b(?:together|altogether|in all|in total|all told|combined|added up)\b", re.IGNORECASE)
 _OPENED = expression(
     r"(?:(?:and|but|ok|now|then|so)[ ,]+)*(?:less|minus|with|take|plus|there'?s|it'?s got|got|has|an?|one|two|three|forgot)\b"
     r"(?!.*\b(?:walls?|area|squares?)\b).*\b(?:windows?|doors?|openings?)\b.*",
@@ -127,6 +128,9 @@ def so_many(c: Conversation, record: Record, text: str) -> bool:
     if found is None or not 2 <= count <= MOST or not _of_these(found, last):
         return False
     if found["both"] and last.changed and last.past and _OTHER_ONE.search(str(last.record.get("heard", ""))):
+        if _TOGETHER.search(text):  # the eave at the back is 58, how many for that one | so for both together
+            c.take(record, "add the two together")
+            return True
         whose = "Two of this one, or this one and the one before it? Say “two of them”, or “add the two together”."
         put_asked(record, last.topic.name, whose)
         return True

@@ -81,9 +81,9 @@ def hold_to_what_fell(c: Conversation, record: Record, text: str, before: State)
     fell = let_fall(c, last)
     if fell is None or c.last is last or _said_over(fell, text):
         return
-    if not (c.last.changed if record["topic"] == last.topic.name else _carried(c.last, last)):
-        return
     again = isinstance(pending, Pending) and pending.question.startswith(_AGAIN)  # which was asked, as such lines mostly are
+    if not (c.last.changed or again if record["topic"] == last.topic.name else _carried(c.last, last)):
+        return
     if _BACK.search(text) or (not again and _stays(c, fell["heard"], last) < STAYS):
         return  # or what fell was chat, or of another thing
     put_back(c, before)

@@ -126,8 +126,9 @@ _ITS_AREA = expression(
     re.IGNORECASE,
 )
 _I_MEASURE = expression(
-    r"\W*(?:(?:and|but|so|ok)\W+)*(?:(?:i|we|he) (?:measured?|get|got|read|make it|made it)|it (?:measures|reads))"
-    r" (?P<n>[^,;?]+?),?"
+    r"\W*(?:(?:and|but|so|ok)\W+)*(?:(?:i|we|he)(?:['’](?:m|re|s|ve))? (?:measured?|get|got|read|make it|made it"
+    r"|pulling|pulled|reading|getting|measuring)|it (?:measures|reads))"
+    r" (?P<n>[^,;?]+?)(?: on (?:one|one of (?:them|those|'?em)|the (?:diagonal|long one|other)))?,?"
     r" (?:and |so |then )*how (?:far|much) (?:is it |is that |am i |are we )?(?:out|off)(?: of square)?(?: is (?:it|that))?\W*",
     re.IGNORECASE,
 )

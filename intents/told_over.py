@@ -106,6 +106,9 @@ def _no_sticks(chart: Chart, question: Question) -> None:
 def _told_pitch(chart: Chart, question: Question) -> None:
     """Nobody asks for a pitch that was told: it's a 7 pitch, 18 feet across."""
     drop_told(chart, question)
+    by_legs = question.topic == "pitch from rise and run" and "asked" not in question.givens
+    if by_legs and ("in", "degrees") in pairwise(chart.words):
+        question.givens["asked"] = Heard("ANGLE", 0, 0, "")
     for name in ("rise", "run"):
         heard = question.givens.get(name)
         if heard is not None and heard.end > heard.start and UNITS.isdisjoint(heard.text.lower().split()):

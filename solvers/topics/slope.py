@@ -106,7 +106,7 @@ def pitch_from_rise_and_run(
     """Pitch, rise in 12, from a rise and a run as measured; of a gable, half the width is the run; a rafter is the long side.
 
     The rise may be told `rise_as` the rafter, which the run then has to be shorter than.
-    `asked` for the grade, that is the answer, and the pitch stands beside it.
+    `asked` for the grade or the angle, that is the answer, and the pitch stands beside it.
 
     Refuses a run of nothing and a negative rise. Source: geometry.
     """
@@ -122,11 +122,18 @@ def pitch_from_rise_and_run(
         work.answer("percent grade", 100 * rise / run, "rise in a hundred of run", "percent")
         pitch = work.step("pitch", 12 * rise / run, "the rise, had the run been 12", "in12")
         work.also("pitch", pitch)
+    elif asked is SlopeAs.ANGLE:
+        pitch = work.step("pitch", 12 * rise / run, "the rise, had the run been 12", "in12")
+        work.also("pitch", pitch)
+        work.also("percent grade", 100 * rise / run, "percent")
     else:
         pitch = work.answer("pitch", 12 * rise / run, "the rise, had the run been 12", "in12")
         work.also("percent grade", 100 * rise / run, "percent")
-    theta = work.step("θ", atan(rise / run), "rise over run is the tangent")
-    work.also("roof angle", theta)
+    if asked is SlopeAs.ANGLE:
+        theta = work.answer("roof angle", atan(rise / run), "rise over run is the tangent", "deg", "θ")
+    else:
+        theta = work.step("θ", atan(rise / run), "rise over run is the tangent")
+        work.also("roof angle", theta)
     work.also("length along the slope", sqrt(rise**2 + run**2), "in")
     work.check("twelve of run at that angle rise as much", 12 * tan(theta), "=", pitch)
     slope_view(work, run, rise, theta)

@@ -25,7 +25,7 @@ SOFFIT = ("soffit 64 foot of eave, 20 inches deep, panels cover ten inches, how 
         ((*METRES, "diagonal of a 4 by 3 slab"), 5000, "mm"),
         ((*METRES, "diagonal of a 4 foot by 3 foot panel"), 60, "in"),
         (("how much casing to go round 7 windows", "3 foot by 5 foot, all four sides", "make it nine windows"), 1728, "in"),
-        ((*SOFFIT, BACK, "both eaves together", "add the two together"), 147, "count"),
+        ((*SOFFIT, BACK, "both eaves together"), 147, "count"),
         ((*GABLE, "next one twenty eight"), 84, "in"),
         (("equal spacing 12 balusters 1 1/2 wide in 68 inches, a space at both ends", "my wife says 13 balusters"), 3.464, "in"),
     ],
@@ -40,7 +40,7 @@ def test_a_line_is_read_with_what_was_said_before(lines: tuple[str, ...], value:
 @pytest.mark.parametrize(
     ("lines", "asks"),
     [
-        ((*SOFFIT, BACK, "both eaves together"), "the one before it"),
+        ((*SOFFIT, BACK, "both eaves"), "the one before it"),
         (("18 courses 36 foot long, one nail every 16 inches", "how many nails if its every 24, still two a spot"), "24"),
         ((*CUTS, "It should be eleven at 38 1/2, not six"), "Do you mean the cut list again"),
         ((*DEW, "and if I heat it to 24 with the humidity still showing the same?"), "temperature 24"),

@@ -217,6 +217,9 @@ def test_what_names_another_thing_is_no_reply(lines: tuple[str, ...]) -> None:
 SLAB = "forming up a slab 24 feet by 36, what do I want corner to corner"
 POSTS = "5 bags did 14 post holes, how many for 52"
 STUDS = "450 mm centres on a 7.2 m wall, how many studs"
+LAYERS = "7/16 osb, 1 inch foam, 3/4 furring, 5/16 siding, how far off the stud is the face"
+TRIANGLE = "gable end's 28 foot wide at 7/12, what's the area of the triangle"
+WRAP = "we're wrapping the house, 1650 square feet of wall, rolls 9 feet by 100, how many with 6 inch laps"
 WINDOWS = "18 windows 36 by 60 trimmed all four sides, how many feet"
 
 
@@ -259,6 +262,19 @@ WINDOWS = "18 windows 36 by 60 trimmed all four sides, how many feet"
         (("15 foot 3 wide gable, 10/12, rake length", "both rakes", "from 16 footers"), "trim sticks", 2),
         (("circle 1.2 m across, how far round", "what area does that cover", "sorry, I meant 1.5 m across"), "circle", 1.767),
         (("attic 1400 square feet, 1 to 300, vent area", "each vent has 50 square inches, how many", "65"), "vent area", 11),
+        ((LAYERS, "2 inch foam", "how long a screw to go thru all that and get inch and a half of bite"), "fastener length", 5),
+        (("16 foot gable 5/12, how tall at the peak", "plus the eight foot wall under it"), "gable height", 136),
+        (("vent area for 1240 square feet at 1/300", "whats it come to at one to one fifty"), "vent area", 1190.4),
+        (("deck 4.8 by 3.6 m, the diagonal", "I'm pulling 6015 on one of em, how far out is it"), "out of square", 15),
+        ((TRIANGLE, "and the wall under it is nine foot high what do the two come to together"), "wall area", 366.3),
+        ((TRIANGLE, "and the wall under it is nine foot high, what do both come to together"), "wall area", 366.3),
+        (("9 foot 2 wall, no more than 7 1/2, exposure", "and how many if the wall was ten foot three"), "course layout", 17),
+        (("14 rafters at 12 foot 6 each, how much lumber", "what if they're 13 foot", "and 18 of them"), "tape arithmetic", 2808),
+        ((WRAP, "he wants 12 inch laps, so how many now", "8 foot 6 plus 4", "back to the wrap, what if rolls are 5 feet wide"),
+         "membrane rolls", 5),
+        (("pieces of 690 mm from a 3.66 m board", "I have six of those longer boards, so how many pieces does that give me"),
+         "pieces from a stick", 30),
+        (("840 mm in a run of 2.1 metres, what pitch is that in degrees",), "pitch from rise and run", 21.8),
         (("frame 10 by 14, I measured 17 2 and a quarter, how far out", "now i'm reading 17 2 3/8"), "out of square", -0.081),
     ],
 )  # fmt: skip
@@ -274,6 +290,9 @@ def test_what_a_day_brings(lines: tuple[str, ...], topic: str, value: float) -> 
         ("how much siding for a wall 40 by 9, in squares", "with a gable 24 wide at 8/12"),  # no length of that wall
         ("kitchen backsplash 11 foot 4 long, 4 inch tile, how many",),  # laid, and not cut with a kerf
         ("octagon miter", "how long's each side if it's 10 foot across"),
+        ("furring up a wall 31 feet long at 16 inches, how many", "my wife says every 24 inches is plenty",
+         "the wall is only 27 foot four"),
+        ("I've 37 feet of ridge vent at 18 square inches a foot, how much is that",),
     ],
 )
 def test_asked_rather_than_a_wrong_number(lines: tuple[str, ...]) -> None:
