@@ -47,6 +47,16 @@ _COOLS = expression(  # and if it cools to fifteen up there with the humidity st
     rf"|unchanged))*)?{_AGAIN}",
     re.IGNORECASE,
 )
+_SURFACE_AT = expression(  # basement wall's at 58, wet?
+    rf"{_LEAD}(?:the |my |that )?(?:[a-z]+ ){{0,2}}?(?:wall|window|glass|pane|pipe|slab|floor|surface|ceiling|sheathing|rafter"
+    rf"|tank|duct"
+    r"|concrete|metal|roof|door|frame)(?:['’]?s| is| are| reads?| gets? to)? (?:at |about |only "
+    r"|down to )*(?P<n>(?:minus )?[^,;?]+?)"
+    r"(?: degrees?)?(?:[,;]? (?:(?:so|and|is|does|will|would) )*(?:it |that )?(?:be |get )?(?:wet|sweat(?:ing)?|damp|dry"
+    r"|drip)(?: up)?)?"
+    rf"{_AGAIN}",
+    re.IGNORECASE,
+)
 _AT_SO_MANY = expression(
     rf"{_LEAD}(?:at|on|with)? ?(?:an? )?(?P<n>(?:minus )?[^,;?]+?)(?: degrees?)?(?: (?:pipe|one|glass|window|slab"
     rf"|wall))?{_AGAIN}",
@@ -242,6 +252,9 @@ def cools_to(text: str, last: Asked) -> str:
 
 def on_a_surface(text: str, last: Asked) -> str:
     """How cold another surface is, after one was told: will it sweat on a 40 degree pipe | at 50 degrees?"""
+    at = _SURFACE_AT.fullmatch(text)
+    if at is not None and whole(at["n"]):
+        return f"surface {at['n']} degrees, does it sweat"
     found = _AT_SO_MANY.fullmatch(text) if "surface" in last.changed else None
     return f"surface {found['n']} degrees" if found is not None and whole(found["n"]) else ""
 

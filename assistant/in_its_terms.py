@@ -69,7 +69,7 @@ from assistant.next_in_its_terms import (
     step_again,
     tail_of,
 )
-from assistant.openings_in_its_terms import openings_otherwise
+from assistant.openings_in_its_terms import counted_after, openings_otherwise
 from assistant.rate_in_its_terms import rate_of
 from assistant.rather_than import only_the_new
 from assistant.ratio_told import ratio_in
@@ -203,7 +203,7 @@ def in_its_terms(text: str, last: Asked) -> str:
     if opened is not None and numbers_in(opened["size"]):
         many = "a" if opened["n"].lower() in ("the", "an", "one") else opened["n"]
         return f"less {many} {opened['what']} {opened['size']}{' each' if opened['each'] else ''}"
-    if "openings" in {p.name for p in last.topic.parameters} and (out := openings_out(text, last)):
+    if "openings" in {p.name for p in last.topic.parameters} and (out := openings_out(text, last) or counted_after(text, last)):
         return out
     if "openings" in last.givens and (many := openings_otherwise(text, last)):
         return many

@@ -97,9 +97,15 @@ _ANOTHER = expression(  # that's only the front, there's another 13.5 m at the b
     re.IGNORECASE,
 )
 _FROM_FOOTERS = expression(
-    r"\W*(?:(?:and|so|ok|then|now)\W+)*(?:from|out of|using|with|in|off|cut from) (?P<n>8|10|12|14|16|18|20|24|eight|ten"
+    r"\W*(?:(?:and|so|ok|then|now)\W+)*(?:(?:from|out of|using|with|in|off|cut from) )?(?P<n>8|10|12|14|16|18|20|24|eight|ten"
     r"|twelve|fourteen"
     r"|sixteen|eighteen|twenty)[ -]?(?:foot|ft|')?ers\W*",
+    re.IGNORECASE,
+)
+_SAME_AGAIN = expression(  # wall two is the same; the back one's exactly the same
+    r"\W*(?:(?:and|so|ok|then|now)\W+)*(?:(?:the|my) )?(?:(?:other|second|back|far|front|opposite|north|south|east|west)"
+    r" (?:wall|side|gable|one|end|eave|slope)|(?:wall|side|gable|slope) (?:two|2|b))(?:['’]?s| is)?"
+    r" (?:(?:the|exactly|just|about) )*(?:same|identical)(?: (?:again|size|thing))?(?:,? (?:too|as well))?\W*",
     re.IGNORECASE,
 )
 _LAYER_IS = expression(  # what if the foam's 1 inch; with 25 of foam
@@ -242,7 +248,7 @@ _IN_PIECES = expression(
 
 def more_of_it(text: str, last: Asked) -> str:
     """Both sides, where one was worked; or so much more of what was asked for, at the back."""
-    if _ONE_SIDE.fullmatch(text):
+    if _ONE_SIDE.fullmatch(text) or _SAME_AGAIN.fullmatch(text):
         return "two of those" if last.times == 1 and "sides" not in last.givens else ""
     found = _ANOTHER.fullmatch(text) if last.topic.name in TOGETHER else None
     return f"add {found['n']}" if found is not None and whole(found["n"]) else ""

@@ -35,6 +35,12 @@ _SOME_SIZED = expression(  # eight of them are 30 by 48; two of the windows are 
     r"|not [^,;?]+))*\W*",
     re.IGNORECASE,
 )
+_COUNTED_AFTER = expression(
+    r"\W*(?:(?:and|so|ok|oh|less|minus|with|forgot|there['’]?s)\W+)*(?:the )?(?P<what>windows|doors|openings)(?:['’]re"
+    r"| are)? (?P<size>[^,;?]+?)"
+    r"[,;]? (?P<n>two|three|four|five|six|seven|eight|ten|\d{1,2}) of (?:them|'?em|those)\W*",
+    re.IGNORECASE,
+)
 _OF_EACH = expression(
     r"\W*(?:(?:and|so|ok|no|wait|now|make it|there['’]?s|there are|it['’]?s|i['’]?ve got|we['’]?ve got|call it)\W+)*"
     r"(?P<n>\d{1,2}|two|three|four|five|six|seven|eight|ten|a pair) of (?:each|both|every one)(?: (?:of them|size|kind|one))?\W*",
@@ -48,6 +54,14 @@ _ANOTHER_ALIKE = expression(  # another window same size; one more of those wind
     r"|of (?:those|these|the) (?P<that>windows|doors|openings))(?: (?:too|as well|then|now))*\W*",
     re.IGNORECASE,
 )
+
+
+def counted_after(text: str, last: Asked) -> str:
+    """Openings to be taken out, counted after their size: doors 3 by 6 8, two of em."""
+    found = _COUNTED_AFTER.fullmatch(text)
+    if found is None or len(places_of(found["size"])) != len(("wide", "high")):
+        return ""
+    return f"less {found['n']} {found['what']} {found['size']}"
 
 
 def openings_otherwise(text: str, last: Asked) -> str:

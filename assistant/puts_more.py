@@ -22,6 +22,10 @@ _TOO = expression(  # and the walls too, 8 foot high
 _GABLE = expression(  # with a gable 24 wide at 8/12, of a wall 40 long
     r"\W*(?:(?:and|so|ok|also|plus|add|with|but)\W+)*(?P<put>(?:the|my|a|an|one|another)\b[^,;]*?\bgables?\b)", re.IGNORECASE
 )
+_SAYS_OF_AIR = expression(
+    r"%|°|\b(?:per ?cent|percent|humid\w*|degrees?|deg|warm\w*|temp\w*|celsius|fahrenheit|outside|inside)\b", re.IGNORECASE
+)
+_NEAR = 1.5  # times as much, at most, of what a bare number may be another of
 _FACES = expression(r"\b(?:one|both|each|1|2|two) (?:sides?|faces?)\b", re.IGNORECASE)
 _CHANGES = expression(r"\b(?:make|change|turn|swap|now|instead|should be)\b", re.IGNORECASE)
 
@@ -86,3 +90,18 @@ def faces_of_some(now: Asked, last: Asked, text: str) -> str:
         return ""
     more = isinstance(given.value, tuple) and isinstance(before.value, tuple) and len(given.value) > len(before.value)
     return faces[0] if more and faces is not None else ""
+
+
+def temperature_or_humidity(now: Asked, last: Asked, text: str) -> str:
+    """What is asked about a bare number that took the place of how warm or how damp the air was, and is near to both: and 60, of
+    72 degrees at 50 percent."""
+    names = ("temperature", "humidity")
+    was = [last.givens[name].value for name in names if name in last.givens]
+    places = places_of(text)
+    if now.topic is not last.topic or len(was) != len(names) or not now.changed & {*names} or len(places) != 1:
+        return ""
+    number, said = places[0].value.value, text[places[0].start : places[0].end]
+    near = [number > 0 < one.value and max(number, one.value) <= _NEAR * min(number, one.value) for one in was]
+    if not all(near) or _SAYS_OF_AIR.search(text):
+        return ""
+    return f"Is {said} how warm the air is, or its humidity? Say “{said} degrees”, or “{said} percent”."

@@ -40,6 +40,8 @@ _IN_UNIT = expression(  # could you give me that in feet and inches
 _BACK = expression(r"\bback\b", re.IGNORECASE)  # to the panels: it says itself whose it is
 _EXPLICIT = ("goes_back", "back_and_change")  # which say what they go on from
 
+_DOUBTED = "Did you say "
+
 
 def goes_on_from(c: Conversation, record: Record, text: str, works: Sequence[Work]) -> bool:
     """Whether one of these takes the line as of the last answer; where a line between was let fall, that is asked about."""
@@ -67,7 +69,10 @@ def hold_to_what_fell(c: Conversation, record: Record, text: str, before: State)
     pending, last = before[:2]
     if not isinstance(last, Asked) or c.last is None or record["outcome"] != "answered":
         return
-    if isinstance(pending, Pending) and (_takes_what_is_doubted(record, pending) or _goes_on_without(record, pending, text)):
+    changed = c.last.changed
+    if isinstance(pending, Pending) and (
+        _takes_what_is_doubted(record, pending) or _goes_on_without(record, pending, text, changed)
+    ):
         put_back(c, before)
         asked = blank(text, record["via"], c.job, record["file"])
         put_asked(asked, last.topic.name, pending.question, given_lines(last.topic, last.givens.values()))
@@ -97,11 +102,13 @@ def _same_givens(one: Asked, other: Asked) -> bool:
     return mine == theirs
 
 
-def _goes_on_without(record: Record, pending: Pending, text: str) -> bool:
+def _goes_on_without(record: Record, pending: Pending, text: str, changed: frozenset[str]) -> bool:
     """Whether it is asked whose a line was, and this one takes over what that line may have changed."""
-    if not pending.lines or not pending.question.startswith(_FIRST) or text.strip() in pending.lines:
+    if not pending.lines or text.strip() in pending.lines:
         return False
-    return any(given["from"] == "earlier" for given in record["givens"])
+    if pending.question.startswith(_DOUBTED):  # for or four, which was not said yet: the next line is of that
+        return bool(changed)
+    return pending.question.startswith(_FIRST) and any(given["from"] == "earlier" for given in record["givens"])
 
 
 def _takes_what_is_doubted(record: Record, pending: Pending) -> bool:

@@ -26,6 +26,7 @@ from intents.words_against import (
     half_of_it,
     laid_not_cut,
     no_area,
+    of_an_area,
     of_lumber,
     of_one_riser,
     of_sheets,
@@ -91,6 +92,7 @@ _BY_WORDS: dict[str, Callable[[Sequence[str]], bool]] = {  # topics that their w
         ("how", "long") in pairwise(words) and not (_GETS.isdisjoint(words) or _HEATS.isdisjoint(words) or "many" in words)
     ),
     **dict.fromkeys(_ONE_LENGTH, _asks_how_much_longer), **dict.fromkeys(_SAW_ANGLES, asks_how_open),
+    "square check": lambda words: of_an_area(words) or _asks_how_much_longer(words),
     "arc": lambda words: not _ROUNDS.isdisjoint(pairwise(words)) and _GOES.isdisjoint(words),  # round it to a sixteenth
 }
 _EACH_ONE = frozenset("a an per each apiece /".split())

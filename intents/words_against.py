@@ -27,6 +27,7 @@ _AREAS = frozenset(("square", unit) for unit in ("inches", "inch", "feet", "foot
 _EVERY_ONE = frozenset(("a", "an", "per", "each", "every", "apiece"))
 _OF_A_SHEET = frozenset(("sheet", "sheets", "rip"))
 _ON_A_WALL = frozenset("wall walls stud studs centres centers oc straps furring".split())
+_PULLED = frozenset("diagonal diagonals corner corners out frame 3-4-5".split())
 _DOORS = frozenset("door doors doorway doorways windows openings".split())
 _TURNED = frozenset("miter mitre miters mitres angle angles saw setting polygon degrees corner corners".split())
 _CUT_FROM = frozenset("stick sticks board boards length lengths stock footer footers from out cut cuts kerf off offcut".split())
@@ -78,6 +79,11 @@ def by_area(words: Sequence[str]) -> bool:
 def cut_from_a_sheet(words: Sequence[str]) -> bool:
     """Whether what is asked is cut from a sheet, and no straps on a wall: a sheet 48 by 96 into 11 1/4 strips."""
     return not _OF_A_SHEET.isdisjoint(words) and _ON_A_WALL.isdisjoint(words)
+
+
+def of_an_area(words: Sequence[str]) -> bool:
+    """Whether "square" is of a unit and of no frame to be pulled square: per square foot if they're 4 by 8."""
+    return any(pair in _AREAS for pair in pairwise(words)) and _PULLED.isdisjoint(words)
 
 
 def sides_of_a_door(words: Sequence[str]) -> bool:
