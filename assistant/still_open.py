@@ -30,6 +30,11 @@ STAYS = 0.5  # how likely a line that was let fall must be about the question be
 _FIRST, _AGAIN = "I did not take", "Do you mean the "
 _CHANGES = expression(r"\W*(?:and an?|and the|less|minus|plus|add|take|without|with an?)\b", re.IGNORECASE)  # less the lap
 _DIFFERS = expression(r"\bsame\b.{0,24}\b(?:but|except|without|only)\b|\b(?:but|and) (?:no|without)\b", re.IGNORECASE)
+_SEVERAL = expression(
+    r"\b(?:both|the pair|all (?:of )?(?:them|three|four|round)|(?:the )?other (?:side|one|end|wall|gable|half|slope)"
+    r"|same again|as well)\b",
+    re.IGNORECASE,
+)
 _SHARES = expression(r"\b(?:half|third|quarter|twice|double) (?:of )?(?:that|it|them)\b", re.IGNORECASE)
 _IN_UNIT = expression(  # could you give me that in feet and inches
     r"\W*(?:(?:and|so|ok|please|could you|can you|would you|give|tell|show|me|us|what|is|would|that|it|be|have|put|say)\W+)*"
@@ -87,7 +92,8 @@ def hold_to_what_fell(c: Conversation, record: Record, text: str, before: State)
     if fell is None or c.last is last or _said_over(fell, text):
         return
     again = isinstance(pending, Pending) and pending.question.startswith(_AGAIN)  # which was asked, as such lines mostly are
-    if not (c.last.changed or again if record["topic"] == last.topic.name else _carried(c.last, last)):
+    takes = _carried(c.last, last) or (again and any(given["from"] == "earlier" for given in record["givens"]))
+    if not (c.last.changed or again if record["topic"] == last.topic.name else takes):
         return
     if _BACK.search(text) or (not again and _stays(c, fell["heard"], last) < STAYS):
         return  # or what fell was chat, or of another thing
@@ -169,6 +175,7 @@ def let_fall(c: Conversation, asked: Asked | None = None) -> Record | None:
         return None  # or this very line told which it was
     told = bool(places_of(last["heard"]) or _CHANGES.match(last["heard"]) or _SHARES.search(last["heard"]))
     told = told or _DIFFERS.search(last["heard"]) is not None  # the same wall but no windows
+    told = told or (last["topic"] is None and _SEVERAL.search(last["heard"]) is not None)  # and the other side too
     told = told or last["topic"] in CHANGES  # now only once: what was to be changed is still asked
     fell = last["outcome"] in ("asks", "declined") and not str(last["ask"]).startswith(_FIRST) and told
     return last if fell else None
