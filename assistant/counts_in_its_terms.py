@@ -7,9 +7,9 @@ from __future__ import annotations
 
 import re
 from fractions import Fraction
-from typing import TYPE_CHECKING, Any
+from typing import TYPE_CHECKING
 
-from assistant.said_over import places_of, stem, times_apart, whole
+from assistant.said_over import places_of, stem, whole
 from assistant.several import told_of
 from intents.expressions import expression
 from intents.talk import numbers_in
@@ -105,26 +105,6 @@ _FOR_SO_MANY = (
         re.IGNORECASE,
     ),
 )
-_FOR_THEM = expression(  # what if it's all 12s for the 33
-    r"(?P<first>[^,;]*[,;] )?\W*(?:(?:and|so|ok|then|now|but)\W+)*(?:what if (?:it['’]?s|they['’]?re|i use|we use)"
-    r"|how about|what about"
-    r"|with|using|how many)(?: all| just| only)? (?P<size>[a-z0-9./' ]+?s)(?: (?:do i need|instead|then))*"
-    r"(?: (?:for|to get|to make) (?:the|those|all|all the) (?P<n>[a-z0-9]+))?\W*",
-    re.IGNORECASE,
-)
-_THEM_SO_LONG = expression(  # make them 27 1/4 long; cut them at 27 and a quarter, how many sixteens then
-    rf"{_LEAD}(?:cut(?:ting)? |rip |make |have |want |need |theyre |re |ll be |(?:they|the pieces)(?: are| were| should be) )?"
-    r"(?P<them>them|those|these|'?em|all of them|the pieces|each(?: one| of them)?)?(?: all)?(?: (?:at|to|be|to be|are|down to))*"
-    r" ?(?P<n>\S.*?)"
-    r"(?P<long>(?: (?:long|each|apiece|instead|now|then|not \S+(?: \d+/\d+)?))*)"
-    r"(?:[,;.]? (?:and |so )?how many(?: of)?(?: (?P<stock>\S+?))?(?: (?:sticks|lengths|boards))?"
-    r"(?: (?:then|now|is (?:that|it)|do i need|does (?:that|it) take|will i need|for (?:that|them|those)))*)?\W*",
-    re.IGNORECASE,
-)
-_THEY_ARE = expression(
-    r"\b(?:them|those|these|em|each|apiece|long|they|pieces)\b|\bthey['’]?re\b", re.IGNORECASE
-)
-_OF_STICKS = expression(r"\b(?:footers?|sticks?|lengths?|stock|boards?|from|out of|using|\d+['’]?s)\b", re.IGNORECASE)
 _SHEETS_OF = expression(
     rf"{_LEAD}(?:(?:use|using|in|from|with|out of|buy|get) )?(?P<w>\d+|[a-z]+) ?(?:by|x|×|-) ?(?P<l>\d+|[a-z]+?)['’]?s"
     r"(?: (?:sheets|boards|instead|now|then|only))*(?:[,;.]? (?:and |so )?how many(?: (?:then|now|is that|sheets))*)?\W*",
@@ -135,20 +115,13 @@ _THOSE_FROM = expression(
     r" (?:out of|outta|from|off|in|per) (?:an? |the |one )?(?P<size>.+?)(?: (?:stick|length|board|piece))?\W*",
     re.IGNORECASE,
 )
-_MAKE_THE = expression(
-    r"(?P<first>.*\S)\W+(?:but |and )?(?:make|change|turn) the (?P<old>\d+)['’]?s (?:into |to |be )?"
-    r"(?P<new>\d[\d /]*)(?: (?:now|instead))?\W*",
+_COME_SO = expression(
+    r"\W*(?:(?:and|so|ok|then|now)\W+)*(?:(?:they|these|those)(?:['’]ll)? )?(?:come|comes|sold|packed|get)(?: in)? (?P<n>\d+"
+    r"|[a-z -]+?)"
+    r" (?:to|in|per|a)(?: (?:an?|the|each|every))? (?:bundle|pack|packet|box|carton|bag|case|tub|pallet|crate)"
+    r"(?:[,;.]? (?:so )?how many(?: (?:bundles|packs|packets|boxes|cartons|bags|cases|tubs|do i need|is that))*)?\W*",
     re.IGNORECASE,
 )
-_NEARER, _FAR_NEARER = 1.4, 3  # times as near to the piece as to the stock, where it is told of the pieces, and else
-_FORGOT = expression(  # forgot 3 more at 31 1/2; I missed a 40
-    r"\W*(?:(?:and|so|oh|ah|no|damn|sorry|wait|but|also)\W+)*(?:(?:i|we)(?:['’]ve)? )?(?:forgot|missed|left out"
-    r"|left off)(?: about)?"
-    r" (?:(?P<n>\d{1,2}|two|three|four|five|six|seven|eight|nine|ten) (?:(?:more|others?)(?: (?:at|of))?|at|of|pieces (?:at|of))"
-    r"|(?:one|an?|the|another)(?: (?:more )?(?:at|of|piece at)(?= ))?) (?P<size>[^,;?]+?)(?: (?:one|piece|too|as well))*\W*",
-    re.IGNORECASE,
-)
-_OUT_OF = expression(r"\b(?:out of|no more|no|short of|short on)\s+\S+s\b", re.IGNORECASE)  # the yard's out of 16s
 _OFF_THE = expression(  # how many off the 11 now
     r"[,;.]? (?:so |and )?how many(?: [a-z]+)? (?:off|from|out of|across|with|in)(?: (?:of|all))? (?:the|those|them|my|all)"
     r" (?P<n>[a-z0-9]+)"
@@ -205,7 +178,7 @@ def more_counted(text: str, last: Asked) -> str:
 def so_long(text: str, last: Asked) -> str:
     """How long each of the pieces is that are cut from a stick, alone or with another stick."""
     both = _BOTH.fullmatch(text)
-    stock = _length(both["stock"], last, "stock") if both is not None else None
+    stock = length_of_given(both["stock"], last, "stock") if both is not None else None
     told = _each_long(both["rest"], last) if both is not None else None
     if stock is not None and told is not None:
         return _pieces_from(told, stock, last)
@@ -214,7 +187,7 @@ def so_long(text: str, last: Asked) -> str:
     if off is not None and count_of(off["n"]) != (sticks.value.value if sticks is not None else last.times):  # type: ignore[union-attr]
         return ""
     alone = _each_long(text[: off.start()] if off is not None else text, last)
-    return f"the pieces are {_said(alone)} long" if alone is not None else ""
+    return f"the pieces are {said_length(alone)} long" if alone is not None else ""
 
 
 def _each_long(text: str, last: Asked) -> Length | None:
@@ -223,13 +196,13 @@ def _each_long(text: str, last: Asked) -> Length | None:
     if found is None:
         return None
     thing, was = stem(found["thing"].lower()), last.givens["piece"].value
-    old = _length(found["old"], last, "piece") if found["old"] else None
+    old = length_of_given(found["old"], last, "piece") if found["old"] else None
     named = thing in last.things - {"stick", "length", "footer", "foot"} or thing in ("piece", "block")
     if not (named or (thing in _THEM and (found["long"] or old is not None))):
         return None
     if old is not None and isinstance(was, Length) and old.to("in").value != was.to("in").value:
         return None
-    return _length(found["n"], last, "piece")
+    return length_of_given(found["n"], last, "piece")
 
 
 def so_many_sticks(text: str, last: Asked) -> str:
@@ -245,7 +218,7 @@ def so_many_sticks(text: str, last: Asked) -> str:
     if not count or not isinstance(stock, Length):
         return ""
     if size not in _NO_SIZE:
-        said = _length(size, last, "stock")
+        said = length_of_given(size, last, "stock")
         if said is None or said.to("in").value != stock.to("in").value:
             return ""
     return f"{count} of those sticks"
@@ -260,19 +233,9 @@ def sticks_for_so_many(text: str, last: Asked) -> str:
     if found is None or not count or (found["thing"] and stem(found["thing"].lower()) not in last.things):
         return ""
     size = re.sub(r"(?:sticks|lengths|boards)$", "", found["size"].strip().lower()).strip()
-    stock = _length(size, last, "stock") if size else last.givens["stock"].value
+    stock = length_of_given(size, last, "stock") if size else last.givens["stock"].value
     piece = last.givens["piece"].value
-    return _list_of(count, piece, stock, last) if isinstance(stock, Length) and isinstance(piece, Length) else ""
-
-
-def other_sticks(text: str, last: Asked) -> str:
-    """A cut list of one piece from other sticks: what if it's all 12s for the 33."""
-    pieces: tuple[Any, ...] = last.givens["pieces"].value if "pieces" in last.givens else ()
-    found = _FOR_THEM.fullmatch(text) if len(pieces) == 1 and "stock_length" in last.givens else None
-    stock = _length(found["size"].strip(), last, "stock_length") if found is not None else None
-    if found is None or stock is None or (found["n"] and count_of(found["n"]) != pieces[0].count) or _let_fall(found["first"]):
-        return ""
-    return _list_of(pieces[0].count, pieces[0].length, stock, last)
+    return list_of(count, piece, stock, last) if isinstance(stock, Length) and isinstance(piece, Length) else ""
 
 
 def those_from(text: str, last: Asked) -> str:
@@ -287,16 +250,11 @@ def those_from(text: str, last: Asked) -> str:
     return f"how many pieces that long from a {size}{' foot' if not isinstance(place.value, Length) else ''} stick"
 
 
-def some_made(text: str, last: Asked) -> str:
-    """A cut list with the pieces of one length made another, told with the sticks they come from as before."""
-    found = _MAKE_THE.fullmatch(text) if "pieces" in last.givens and "stock_length" in last.givens else None
-    stock = last.givens["stock_length"].value if found is not None else None
-    if found is None or not isinstance(stock, Length):
-        return ""
-    said = [place.value for place in places_of(found["first"])]
-    if any(one.value != stock.value for one in said):
-        return ""
-    return f"make the {found['old']}s {found['new']}"
+def packed_so(text: str, last: Asked) -> str:
+    """How many of a pack hold what was counted: come 25 to a bundle, how many bundles."""
+    answer, found = last.record.get("answer"), _COME_SO.fullmatch(text)
+    count = count_of(found["n"]) if found is not None and answer is not None and answer["unit"] == "count" else None
+    return f"how many boxes of {count}" if count and "box" not in last.givens else ""
 
 
 def other_sheets(text: str, last: Asked) -> str:
@@ -308,54 +266,20 @@ def other_sheets(text: str, last: Asked) -> str:
     return f"with {sizes[0]} by {sizes[1]} foot sheets"
 
 
-def more_forgotten(text: str, last: Asked) -> str:
-    """More pieces put to a cut list: forgot 3 more at 31 1/2."""
-    found = _FORGOT.fullmatch(text) if "pieces" in last.givens and "stock_length" in last.givens else None
-    size = whole(found["size"]) if found is not None else None
-    if found is None or size is None:
-        return ""
-    return f"and {found['n'] or 'one'} more at {found['size']}"
-
-
-def _let_fall(first: str | None) -> bool:
-    """Whether what is said before it has a number that would go unheard."""
-    return first is not None and bool(numbers_in(_OUT_OF.sub("", first)))
-
-
-def pieces_so_long(text: str, last: Asked) -> str:
-    """A cut list of one piece, that cut to another length: make them 27 1/4 long."""
-    pieces: tuple[Any, ...] = last.givens["pieces"].value if "pieces" in last.givens else ()
-    found = _THEM_SO_LONG.fullmatch(text) if len(pieces) == 1 and "stock_length" in last.givens else None
-    if found is None or _OF_STICKS.search(text[: found.end("long")]):
-        return ""
-    was, stock = pieces[0].length, last.givens["stock_length"].value
-    said = _length(found["n"].strip(), last, "stock_length")
-    if said is None or not isinstance(stock, Length) or not isinstance(was, Length):
-        return ""
-    bare = whole(found["n"].strip())
-    long = Length(said.value, was.unit) if bare is not None and not isinstance(bare.value, Length) else said
-    asked = _length(found["stock"], last, "stock_length") if found["stock"] else None
-    if found["stock"] and (asked is None or asked.to("in").value != stock.to("in").value):
-        return ""
-    of_piece, of_stock = (times_apart(one.to("in").value, two.to("in").value) for one, two in ((long, was), (said, stock)))
-    nearer = _NEARER if _THEY_ARE.search(text) else _FAR_NEARER
-    return _list_of(pieces[0].count, long, stock, last) if of_piece * nearer < of_stock else ""
-
-
 def _pieces_from(piece: Length, stock: Length, last: Asked) -> str:
-    return f"how many {_said(piece)} pieces from a {_said(stock)} stick{_with_kerf(last)}"
+    return f"how many {said_length(piece)} pieces from a {said_length(stock)} stick{_with_kerf(last)}"
 
 
-def _list_of(count: int, piece: Length, stock: Length, last: Asked) -> str:
-    return f"how many {_said(stock)} sticks for {count} pieces at {_said(piece)}{_with_kerf(last)}"
+def list_of(count: int, piece: Length, stock: Length, last: Asked) -> str:
+    return f"how many {said_length(stock)} sticks for {count} pieces at {said_length(piece)}{_with_kerf(last)}"
 
 
 def _with_kerf(last: Asked) -> str:
     kerf = told_of(last).get("kerf")
-    return f", kerf {_said(kerf.value)}" if kerf is not None and isinstance(kerf.value, Length) else ""
+    return f", kerf {said_length(kerf.value)}" if kerf is not None and isinstance(kerf.value, Length) else ""
 
 
-def _said(value: Length) -> str:
+def said_length(value: Length) -> str:
     """A length in words that are read as that very length."""
     whole, part = divmod(value.value, 1)
     of_tape = value.unit == "in" and part and part.denominator in (2, 4, 8, 16, 32)
@@ -371,7 +295,7 @@ def count_of(words: str) -> int | None:
     return int(said[0].value)
 
 
-def _length(words: str, last: Asked, name: str) -> Length | None:
+def length_of_given(words: str, last: Asked, name: str) -> Length | None:
     """The one length that these words are, a bare number in the unit that the given of this name has."""
     given = last.givens.get(name)
     bare = re.sub(r"(?<=\d)['’]?s$|(?: ?footers?| ?foots?)$", "", words.strip())

@@ -46,6 +46,15 @@ _LONG_OR_SHORT = expression(  # client's stretched it, 38 long now; it's 40 the 
     r"(?: (?:now|then|instead|after all|not \S+(?: (?:ft|feet|foot|m|mm))?))*\W*",
     re.IGNORECASE,
 )
+_TRUE_IF = expression(
+    r"\W*(?:(?:and|so|ok|now|then)\W+)*(?:what(?:['’]?s| is|s)? )?(?:(?:the )?(?:true|right) diagonal|(?:it"
+    r"|that)?(?: is)? ?(?:the diagonal )?"
+    r"(?:supposed|sposed|meant|ought) to (?:pull|be|read|measure|come to))(?: be)? (?:if|with|when) (?:the |that |my "
+    r"|it['’]?s )?(?:[a-z]+ )?"
+    r"(?:was |is |were |['’]s |['’]?d be )?(?P<n>[^,;?]+?)(?: (?P<which>wide|tall|high|long|deep))?(?: instead)?\W*",
+    re.IGNORECASE,
+)
+_NEARER = 1.1  # times as near to the one side as to the other
 _THE_LONG = frozenset(("long", "length", "longer"))
 _SIDES = ("side", "other_side")
 _BESIDE, _APART = 1.25, 1.5  # times as large: a size that is of one side, and of the other not
@@ -96,6 +105,32 @@ def other_frame(text: str, last: Asked) -> str:
     """Another size of one side: what about 3 foot, of one 3 foot 6 by 8."""
     found = _WHAT_ABOUT.fullmatch(text)
     return _of_the_near_side(found["n"], last) if found is not None else ""
+
+
+def true_with(text: str, last: Asked) -> str:
+    """The true diagonal of the frame, had one of its sides another size: and the true diagonal if that opening was 1300 wide."""
+    found = _TRUE_IF.fullmatch(text)
+    if found is None or not whole(found["n"]):
+        return ""
+    told = _beside(found["n"], last) or the_long_side(f"{found['n']} {found['which'] or 'long'}", last).removeprefix("make it ")
+    return f"diagonal of a frame {told}" if told else ""
+
+
+def _beside(words: str, last: Asked) -> str:
+    """Both sides, with the one that a size is nearer to in its place; "" where it is near to neither, or to both."""
+    place = whole(words)
+    was = {name: given.value for name, given in last.givens.items() if name in _SIDES and isinstance(given.value, Length)}
+    if place is None or len(was) != len(_SIDES) or place.value.value <= 0:
+        return ""
+    unit = place.value.unit if isinstance(place.value, Length) else ""
+    sizes = {name: Length(place.value.value, unit or side.unit).to("in").value for name, side in was.items()}
+    apart = {name: times_apart(sizes[name], side.to("in").value) for name, side in was.items()}
+    near, far = sorted(apart, key=apart.__getitem__)
+    if apart[near] > _BESIDE or apart[far] < _NEARER * apart[near]:
+        return ""
+    told = {name: f"{float(side.value):.10g} {side.unit}" for name, side in was.items()}
+    told[near] = f"{words}{'' if unit else f' {was[near].unit}'}"
+    return f"{told['side']} by {told['other_side']}"
 
 
 def the_long_side(text: str, last: Asked) -> str:

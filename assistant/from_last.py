@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
-from dataclasses import replace
 from fractions import Fraction
 from typing import TYPE_CHECKING, Any
 
@@ -12,22 +11,19 @@ from assistant.asked_after import asked_after
 from assistant.asked_next import ASKED_NEXT
 from assistant.asked_of_it import OF_IT
 from assistant.counted_anew import counted_again, counted_anew
+from assistant.frame_after import another_frame, taped_across
 from assistant.goes_on import goes_on
 from assistant.last_in_unit import last_in_unit
 from assistant.next_of_it import courses_of_it, nails_of_it, of_the_coil, rows_of, so_long_each
 from assistant.openings_told import openings_told
 from assistant.pending import Asked
 from assistant.put_to_it import put_to_it
-from assistant.record import become, blank
 from assistant.roles_alike import ALTERED, NO_OPENINGS, SEVERAL
-from assistant.said_over import places_of
 from assistant.same_wall import of_the_same_wall
 from assistant.still_open import goes_on_from, let_fall
-from assistant.two_sizes import frame_of
-from assistant.usual import ODD
 from intents.expressions import expression
 from intents.question import Question
-from solvers.quantities import Area, Count, Length, Money, Number, Pitch, Quantity
+from solvers.quantities import Area, Count, Length, Money, Pitch, Quantity
 from solvers.registry import Topic
 from solvers.slots import Given, Parameter
 
@@ -52,9 +48,7 @@ _COMMON = expression(r"\b(?:the|a) commons?\b", re.IGNORECASE)
 _IF_I = expression(r"\bif (?:i|we)\b", re.IGNORECASE)  # which supposes no other corner
 _MEASURED_AGAIN = ("square check", "out of square")
 _NEAR_IT = Fraction(1, 33)  # of a diagonal: so near to it, a length is that diagonal as it was measured
-_OF_A_SIDE = expression(r"\b(?:side|sides|leg|legs|wide|long|high|tall|change|by)\b|\bx\b|×|^\W*(?:\w+ )?make\b", re.IGNORECASE)
 _SIDES = ("side", "other_side")
-_ACROSS = expression(r"[,\s]*\b(?:corner to corner|diagonals?)\b[?\s]*", re.IGNORECASE)
 _WORKED_ON = ("cost", "weight", "conversion", "tape arithmetic", "squares", "can my saw cut it")  # which go on from an answer
 _THOSE_ROWS = expression(
     r"\b(?:those|these|them|that many)\b|\b(?:up|on|in|to|per) (?:each|every)\b"
@@ -75,8 +69,9 @@ _COINS = (  # dollars and cents in words, of each: eleven fifty
     r"(?= (?:each|apiece|an? (?:sheet|board|stick|box|tube|bag|roll|length|piece|panel|square|bundle))\b)"
 )
 _PRICED_AT = expression(
-    r"(?:(?:and|so|ok|okay|then|now|what['’]?s|what is|what would|what do|what does|what['’]ll|how much(?: is| for)?|that|it|they"
-    r"|them|those|all|the lot|price|priced|come to|comes to|cost|be|if|are|is|theyre|its|['’]s|['’]re|at|for|say)[ ,]*)*"
+    r"(?:(?:and|so|ok|okay|then|now|what do (?:i|we) pay(?: for)?|what['’]?s|what is|what would|what do|what does|what['’]ll"
+    r"|how much(?: is| for)?|that|it|they|them|those|these|all|the lot|price|priced|come to|comes to|cost|be|if|are|is|theyre"
+    r"|its|['’]s|['’]re|at|for|say)[ ,]*)*"
     rf"(?P<how>\b(?:at|for|cost|costs)\s+|[$£€])?(?P<n>\d*(?P<cents>\.\d\d)|\d+|(?P<coins>{_COINS})|{_WORD})\s*"
     r"(?P<money>dollars|bucks|quid|euros?|cents)?"
     r"(?P<of>\s+(?:each|apiece|(?:an?|per|the) (?P<noun>[a-z]+(?: foot| feet| metre| meter)?)))?",
@@ -84,9 +79,10 @@ _PRICED_AT = expression(
 )
 _SAYS_COST = expression(r"\b(?:cost|price)", re.IGNORECASE)
 _WHAT_COST = expression(  # at 1.90 a foot | what's it cost
-    r"[ ,]+(?:so )?(?:what(?:['’]?s| is| does| do| will|['’]ll)?"
-    r" (?:(?:it|that|they|this|(?:the|those|these) [a-z]+) )?(?:all )?(?:cost|come to|run)(?: me| us)?"
-    r"|how much(?: is (?:it|that))?|what['’]?s (?:that(?: cost)?(?: me| us)?|the (?:total|whole )?(?:cost|damage|bill)))$",
+    r"[ ,]+(?:so )?(?:what(?:['’]?s| is| does| do| will| would|['’]ll)?"
+    r"(?: (?:it|that|they|this|(?:the|those|these) [a-z]+))?(?: all)? (?:cost|come too?|run|set (?:me|us) back)(?: me| us)?"
+    r"|what (?:am i|are we) looking at|how much(?: is (?:it|that))?"
+    r"|what['’]?s (?:that(?: cost)?(?: me| us)?|the (?:total|whole )?(?:cost|damage|bill)))$",
     re.IGNORECASE,
 )
 _STICKS = expression(
@@ -103,7 +99,6 @@ _OF_BOTH = expression(  # how many 16 footers for both sides
     r"\bhow many (\d+)[ -]?(?:foot|ft|')?(?:er)?s?(?: sticks)? (?:for|to do|in|do) (?:both (?:sides|rakes|of them)|the two)$",
     re.IGNORECASE,
 )
-_MEASURED_TOO = expression(r"\b(?:pull|pulled|pulling|taped?|how far|square|off)\b", re.IGNORECASE)
 _THINGS_AT = expression(
     r"^\W*(?:(?:and|so|ok|the|if|say)\W+)*(?:boards|sticks|tubes|panels|rolls|sheets|planks|lengths|pieces|they)"
     r"(?:['’]re| are| cost| come)? (?=(?:at |for )?[$£€]?\d)",
@@ -118,7 +113,7 @@ _OF_AREA = {
 def of_the_last(c: Conversation, record: Record, text: str) -> bool:
     """Whether the line only asks something of the last answer: a share of it, a value beside it, it in another unit, its cost."""
     works = (goes_on, put_to_it, last_in_unit, asked_after, *OF_IT, *ASKED_NEXT, priced, openings_told, sticks_of_it,
-             _taped_across, _another_frame, counted_anew, nails_of_it, courses_of_it, of_the_coil)  # fmt: skip
+             taped_across, another_frame, counted_anew, nails_of_it, courses_of_it, of_the_coil)  # fmt: skip
     return goes_on_from(c, record, text, works)
 
 
@@ -197,52 +192,6 @@ def sticks_of_it(c: Conversation, record: Record, text: str) -> bool:
         if record["outcome"] == "answered":
             record["say"] = f"For {answer['text']}. {record['say']}"
     return bool(questions)
-
-
-def _taped_across(c: Conversation, record: Record, text: str) -> bool:
-    """Whether the line tells what the diagonal just worked measures on the frame: how far out of square that is."""
-    last = c.last if c.pending is None else None
-    answer = last.record.get("answer") if last else None
-    if last is None or not answer or last.topic.name != _MEASURED_AGAIN[0] or _OF_A_SIDE.search(text):
-        return False
-    places = [place for place in places_of(text) if place.words != ("one",)]  # on one of them
-    if len(places) != 1 or not isinstance(places[0].value, Length | Number):
-        return False
-    true, said = Length(Fraction(str(answer["value"])), answer["unit"]), places[0].value
-    told = said if isinstance(said, Length) else Length(said.value, answer["unit"])
-    if not _NEAR_IT * true.to("in").value >= abs(told.to("in").value - true.to("in").value):
-        return False
-    topic = c.topics[_MEASURED_AGAIN[1]]
-    given = Given("diagonal", replace(told, text=text[places[0].start : places[0].end]), "asked")
-    sides = {n: Given(n, one.value, "earlier") for n, one in last.givens.items() if n in _SIDES}
-    asked = Asked(topic, {}, last.tape_step, last.metric)
-    c.finish(record, [c.worked(asked, {**sides, "diagonal": given})], Question(topic.name))
-    return True
-
-
-def _another_frame(c: Conversation, record: Record, text: str) -> bool:
-    """Whether the line tells both sides of another frame, after how far out of square one is: its diagonal, and no old tape's."""
-    last = c.last if c.pending is None else None
-    said = places_of(text) if last is not None and last.topic.name == _MEASURED_AGAIN[1] else []
-    places = [place for place in said if place.words != ("one",)]  # the small one
-    if last is None or len(places) != len(_SIDES) or not re.fullmatch(r"\s*(?:by|x|×)\s*", text[places[0].end : places[1].start]):
-        return False
-    topic = c.topics[_MEASURED_AGAIN[0]]
-    sides = {name: given for name, given in last.givens.items() if name in _SIDES}
-    true = next((line for line in last.record["also"] if line["name"] == "true diagonal"), None)
-    frame = Asked(topic, sides, last.tape_step, last.metric, record={**last.record, "topic": topic.name, "answer": true})
-    frame.text = last.text
-    c.last, trial = frame, blank(record["heard"], record["via"], c.job, record["file"])
-    c.take(trial, _ACROSS.sub("", text))
-    c.last = c.last if trial["outcome"] == "answered" else last
-    if c.last is last and ODD not in trial["ask"] and not _MEASURED_TOO.search(text):  # no frame is 114 feet
-        c.pending = None
-        way = c.worked(Asked(topic, {}, last.tape_step, last.metric), frame_of(places, last))
-        c.finish(trial, [way], Question(topic.name))
-    become(record, trial)
-    if c.last is not None and c.last.record is trial:
-        c.last.record = record
-    return True
 
 
 def carried(base: Asked, parameters: Sequence[Parameter]) -> dict[str, Given]:

@@ -38,28 +38,9 @@ _PAST = expression(  # how long a ladder gets me 3 ft past the edge there
 )
 _SIDES = ("left", "right")
 _AS_WORKED = 36  # inches past the landing, for which the page tells how long the ladder is
-_COOLS = expression(  # and if it cools to fifteen up there with the humidity still the same
-    rf"{_LEAD}(?:it|that|the (?:air|room|temperature|place|hall)|upstairs|downstairs|outside|things)(?:['’]s)?"
-    r" (?:cools?|cooled|drops?|dropped|warms?|warmed|falls?|fell|goes|went|gets?|got|comes?|came|climbs?|climbed|rises?"
-    r"|rose|heats?)"
-    r"(?: (?:off|down|up|back))* to (?P<n>[^,;?]+?)(?: degrees)?(?: (?:up|down|in|out) (?:there|here)| outside| inside| tonight)*"
-    r"(?:,? (?:with|and|but|at) (?:the )?(?:humidity|same humidity|damp|rh)(?: (?:still|is|stays|staying|being|the same|as before"
-    rf"|unchanged))*)?{_AGAIN}",
-    re.IGNORECASE,
-)
-_SURFACE_AT = expression(  # basement wall's at 58, wet?
-    rf"{_LEAD}(?:the |my |that )?(?:[a-z]+ ){{0,2}}?(?:wall|window|glass|pane|pipe|slab|floor|surface|ceiling|sheathing|rafter"
-    rf"|tank|duct"
-    r"|concrete|metal|roof|door|frame)(?:['’]?s| is| are| reads?| gets? to)? (?:at |about |only "
-    r"|down to )*(?P<n>(?:minus )?[^,;?]+?)"
-    r"(?: degrees?)?(?:[,;]? (?:(?:so|and|is|does|will|would) )*(?:it |that )?(?:be |get )?(?:wet|sweat(?:ing)?|damp|dry"
-    r"|drip)(?: up)?)?"
-    rf"{_AGAIN}",
-    re.IGNORECASE,
-)
-_AT_SO_MANY = expression(
-    rf"{_LEAD}(?:at|on|with)? ?(?:an? )?(?P<n>(?:minus )?[^,;?]+?)(?: degrees?)?(?: (?:pipe|one|glass|window|slab"
-    rf"|wall))?{_AGAIN}",
+_LAID_OUT = expression(
+    rf"{_LEAD}(?:lay|set|space|put|mark)(?: (?:it|them|'?em|those|the (?:studs|joists|rafters|jacks|straps|battens)))? out"
+    rf"(?: (?:at|on|to))?(?: an?)? (?P<n>[^,;?]+?)(?: cent(?:re|er)s?| on cent(?:re|er)| o\.?c\.?)?{_AGAIN}",
     re.IGNORECASE,
 )
 _CUT_AT = expression(  # and if I'd cut the two of them at 44, how far open then
@@ -115,7 +96,8 @@ _OUT_SO_FAR = expression(  # what if I only pour it 11 feet out; suppose it stop
 _UP_AT = expression(  # round the back it's 6 m up; the far gable's at 24 foot
     r"\W*(?!(?:how|what|which|is|are|does|will|can|where|why)\b)(?:[a-z]+(?:['’]s)? ){0,6}?"
     r"(?:(?:(?:it|that|gutter|eaves?|gable|edge|top|parapet|fascia|landing|bearing|wall|one|roof|side|back|front)"
-    r"(?:['’]?s| is|['’]?ll be| was)|make it|call it|say|it)(?: (?:only|really|more like|about))? )"
+    r"(?:['’]?s| is|['’]?ll be| was| (?:rests?|bears?|leans?|sits?|lands?|stands?))|make it|call it|say|it)(?: (?:only|really"
+    r"|more like|about))? )"
     r"(?:(?:up )?at )?(?P<n>[^,;?]+?)(?P<up> (?:up|high|off the (?:ground|deck|floor)|tall|above (?:the )?ground))?"
     r"(?: (?:there|now|then|instead|round the back|out front|at the (?:back|front|gable|far end)|on the (?:other|far) side))*\W*",
     re.IGNORECASE,
@@ -125,17 +107,6 @@ _BOTH_FACES = expression(  # both faces of the wall; inside and outside both, ho
     r"(?:both (?:faces|sides) (?:of (?:the|that|each|every) walls?|in and out|inside and out(?:side)?)"
     r"|(?:both )?inside and out(?:side)?(?: both)?)(?: (?:then|now|as well|too))*"
     r"(?:[,;]? (?:so )?how (?:many|much)(?: (?:feet|foot|metres|meters|trim|is that|then|now))*)?\W*",
-    re.IGNORECASE,
-)
-_BY_THE_FOOT = expression(
-    rf"{_LEAD}(?:strips?|vents?|it|they|them)?(?:['’]?s| is| are|['’]re)? ?(?:at |with |gives? "
-    rf"|lets? )?(?P<n>\d[\d.]*) (?:square inch(?:es)?"
-    rf"|sq\.? ?in(?:ch(?:es)?)?)(?: free)? (?:a|per|each|to the|every) (?:foot|ft|lineal foot){_AGAIN}",
-    re.IGNORECASE,
-)
-_FREEZES = expression(
-    r"[^\d]*\b(?:freez\w+|froze\w*|ice)\b[^\d]*\b(?:rise|rises|swell|swells|come up|go up|expand|grow)s?\b[^\d]*"
-    r"|[^\d]*\b(?:rise|swell|come up|go up|expand|grow)s?\b[^\d]*\b(?:freez\w+|froze\w*|ice)\b[^\d]*",
     re.IGNORECASE,
 )
 _WAS_RIGHT = expression(  # ok 8'11 was right, keep the 7 1/4
@@ -170,30 +141,6 @@ _OPENING = expression(r"\b(?:windows?|doors?|sliders?|openings?|vents?)\b", re.I
 _SIZED = expression(r"\d ?['’\"]?\s*(?:x|by|×)\s*\d|\bby\b", re.IGNORECASE)
 _ASIDE = expression(r"\bout of\b|\bas well\b|\btoo\b|['’]s\b", re.IGNORECASE)
 _AND = expression(r"\s+(?:n|&|\+)\s+", re.IGNORECASE)
-_EACH_VENT = (  # how many vents is that if each has 50 square inches free; vents are 65 square inches apiece, how many
-    expression(
-        r"[^\d]*\bhow many\b[^\d]*\b(?:each|one|they|every one|it)(?: (?:one|vent|of them))?"
-        r"(?:['’]s| has| have| had| lets?| gives?| is| are| were| was| gets?)?(?: (?:got|through|about|only|just|me|you))*"
-        r" (?P<n>[^,;?]+?) (?P<unit>square inch(?:es)?|sq\.? ?in(?:ch(?:es)?)?|square cm|sq\.? ?cm|square (?:mm|mils?"
-        r"|millimet(?:re|er)s)|sq\.? ?mm)(?: [a-z]+){0,5}\W*",
-        re.IGNORECASE,
-    ),
-    expression(  # each vent twenty thousand square mil
-        r"\W*(?:(?:and|so|ok|if|with)\W+)*(?:each|every|per) vent(?:['’]s| is| has| gives| lets| at)* (?P<n>[^,;?]+?)"
-        r" (?P<unit>square inch(?:es)?|sq\.? ?in(?:ch(?:es)?)?|square cm|sq\.? ?cm|square (?:mm|mils?|millimet(?:re|er)s)"
-        r"|sq\.? ?mm)"
-        r"(?: [a-z]+){0,3}?\W*",
-        re.IGNORECASE,
-    ),
-    expression(
-        r"[^\d]*?\bvents?\b[^\d]*?(?:are|is|at|give|gives|let|lets|have|has|come at) (?P<n>[^,;?]+?)"
-        r" (?P<unit>square inch(?:es)?|sq\.? ?in(?:ch(?:es)?)?|square cm|sq\.? ?cm|square (?:mm|mils?|millimet(?:re|er)s)"
-        r"|sq\.? ?mm)(?: [a-z]+){0,3}?[,;.] (?:so "
-        r"|and )?how many\b[^\d]*",
-        re.IGNORECASE,
-    ),
-)
-_MILS = expression(r"square (?:mils?|millimet(?:re|er)s)", re.IGNORECASE)
 _BOARDS_LONG = expression(  # boards are 4.8 long, how many
     rf"{_LEAD}(?:the |my |these |those )?(?:boards?|planks?|sticks?|lengths?)(?:['’]?re| are| come| comes| is|['’]s)(?: in| at)?"
     r" (?P<n>[^,;?]+?)(?P<long> long| lengths)?(?:[,;.]? (?:so |and )?how many(?: (?:boards|do i need|is that|then))*)?"
@@ -244,19 +191,12 @@ def _far_past(text: str) -> Fraction | None:
     return value.to("in").value if isinstance(value, Length) else value.value * 12 if value is not None else None
 
 
-def cools_to(text: str, last: Asked) -> str:
-    """How warm the air is to be, with as much water in it for that."""
-    found = _COOLS.fullmatch(text)
-    return f"temperature {found['n']}" if found is not None and whole(found["n"]) else ""
-
-
-def on_a_surface(text: str, last: Asked) -> str:
-    """How cold another surface is, after one was told: will it sweat on a 40 degree pipe | at 50 degrees?"""
-    at = _SURFACE_AT.fullmatch(text)
-    if at is not None and whole(at["n"]):
-        return f"surface {at['n']} degrees, does it sweat"
-    found = _AT_SO_MANY.fullmatch(text) if "surface" in last.changed else None
-    return f"surface {found['n']} degrees" if found is not None and whole(found["n"]) else ""
+def laid_out_at(text: str, last: Asked) -> str:
+    """How far apart what is laid out in a row is: lay em out twenty fours."""
+    rows = {"centres", "spacing", "stud spacing"} & {parameter.label for parameter in last.topic.parameters}
+    found = _LAID_OUT.fullmatch(text) if rows else None
+    size = re.sub(r"(?<=\d)['’]?s$|(?<=[a-z])s$", "", found["n"]) if found is not None else ""
+    return f"at {size} centres" if size and whole(size) else ""
 
 
 def cut_at(text: str, last: Asked) -> str:
@@ -291,17 +231,6 @@ def bears_at(text: str, last: Asked) -> str:
 def both_faces(text: str, last: Asked) -> str:
     """What is trimmed on both faces of the wall."""
     return "inside and out" if _BOTH_FACES.fullmatch(text) else ""
-
-
-def open_by_the_foot(text: str, last: Asked) -> str:
-    """How much a foot of the strip lets through."""
-    found = _BY_THE_FOOT.fullmatch(text)
-    return f"make it {found['n']} square inches a foot" if found is not None and whole(found["n"]) else ""
-
-
-def as_it_freezes(text: str, last: Asked) -> str:
-    """How far the water rises as it turns to ice."""
-    return "and frozen?" if _FREEZES.fullmatch(text) else ""
 
 
 def boards_so_long(text: str, last: Asked) -> str:
@@ -378,14 +307,6 @@ def each_side(text: str, last: Asked) -> str:
     found = _BOTH_AS_TOLD.fullmatch(text) if "sides" in last.givens or last.times == len(_SIDES) else None
     said = (found["n"] or found["m"]) if found is not None else ""
     return f"length {said}" if said and whole(said) else ""
-
-
-def each_vent(text: str, last: Asked) -> str:
-    """How many vents make up the free area, by what each lets through."""
-    found = next((match for shape in _EACH_VENT if (match := shape.fullmatch(text))), None)
-    if found is None or not whole(found["n"]):
-        return ""
-    return f"how many {found['n']} {_MILS.sub('square mm', found['unit'])} vents is that"
 
 
 def left_of_the_coil(text: str, last: Asked) -> str:

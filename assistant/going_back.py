@@ -13,6 +13,8 @@ from collections.abc import Iterator
 from itertools import takewhile
 from typing import TYPE_CHECKING
 
+from rapidfuzz import fuzz
+
 from assistant import changes
 from assistant.heard_all import unheard
 from assistant.likely_change import ALIKE, asks_something, asks_the_same
@@ -88,12 +90,14 @@ _ASKED_HOW = expression(
     r"(?:[ ,]+(?P<rest>(?:on|with|at|for|if|but) .+))?",
     re.IGNORECASE,
 )
+_ALL_BUT = 78  # in a hundred, that a word with a slip in it is like the word
 _WHOLE_WORD = 4  # letters of a word that may begin another
 _FIRST = frozenset(("first", "beginning", "start", "original"))
 _SMALL = frozenset("the a an of for in one question answer thing job bit problem sum again agin then before earlier from".split())
 _AS_A_WORD = expression(r"[A-Za-z][A-Za-z'’-]*[,.:;/–—-]*")
 _AS_NAME = expression(r"[A-Za-z]+(?: [A-Za-z]+){0,2}")
 _OF_IT = expression(r"['’]s$", re.IGNORECASE)  # the corner's 94
+_EACH = expression(r"\b(?:an?|per|each|every|to the) (?:square |lineal )?(?:foot|metre|meter|yard|square|inch)\b", re.IGNORECASE)
 _STOPS = expression(r"[,.:;/–—-]+$")
 
 
@@ -258,6 +262,10 @@ def _heard_whole(c: Conversation, trial: Record, asked: Asked, rest: str) -> boo
     if trial["outcome"] != "answered" or c.last is None:
         return False
     known = [*c.last.givens.values(), *asked.givens.values()]  # 94, not 92: what it was is of the question as it was
+    told = [getattr(c.last.givens[name].value, "text", "") for name in c.last.changed if name in c.last.givens]
+    for words in told:  # one in sixty, which is no one and no sixty
+        rest = rest.replace(words, " ") if words else rest
+    rest = _EACH.sub(" ", rest)
     return not unheard(rest, known) or (trial["topic"] != asked.topic.name and not places_of(rest))
 
 
@@ -293,10 +301,23 @@ def _meant(c: Conversation, words: str, rest: str, article: bool) -> list[Asked]
     plain = {stem(word) for word in phrases.fillers | LIGHT}
     every = [each for asked in c.earlier for each in (*reversed(asked.siblings), asked)] if article and said - plain else []
     about = [asked for asked in every if all(_is_about(asked, word) for word in said)]
-    whole = [*(asked for asked in about if asked not in named), *named]
+    whole = [*(asked for asked in about if asked not in named), *named] or _by_a_part(c, said - plain, article)
     told = {stem(token.text) for token in tokenize(rest)}
     order = {id(asked): at for at, asked in enumerate([*every, *named])}
     return sorted(whole, key=lambda asked: (len(told & _asks_words(asked)), order[id(asked)]), reverse=True)
+
+
+def _by_a_part(c: Conversation, said: set[str], article: bool) -> list[Asked]:
+    """The one question that a part of a name, or one with a slip in it, may be of: the siding boards, the nials; the count."""
+    long = [word for word in said if len(word) >= _WHOLE_WORD]
+    near = [asked for asked in c.earlier if any(_all_but(word, thing) for word in long for thing in asked.things)]
+    counts = [asked for asked in c.earlier if (asked.record.get("answer") or {}).get("unit") == "count"]
+    found = near or (counts if said == {"count"} else [])
+    return found if article and len(found) == 1 else []
+
+
+def _all_but(word: str, thing: str) -> bool:
+    return fuzz.ratio(word, thing) >= _ALL_BUT or (len(word) == len(thing) and sorted(word) == sorted(thing))
 
 
 def _is_about(asked: Asked, word: str) -> bool:

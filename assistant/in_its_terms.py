@@ -10,38 +10,33 @@ import re
 from fractions import Fraction
 from typing import TYPE_CHECKING
 
+from assistant.air_in_its_terms import as_it_freezes, cools_to, each_vent, on_a_surface, open_by_the_foot
 from assistant.counts_in_its_terms import (
     at_each_place,
     boxes_of,
     more_counted,
-    more_forgotten,
     other_sheets,
-    other_sticks,
-    pieces_so_long,
+    packed_so,
     so_long,
     so_many_needed,
     so_many_rows,
     so_many_sticks,
-    some_made,
     sticks_for_so_many,
     those_from,
 )
-from assistant.frame_in_its_terms import as_measured, other_frame, the_long_side
+from assistant.cuts_in_its_terms import more_forgotten, other_sticks, pieces_so_long, short_or_long_ones, some_made
+from assistant.frame_in_its_terms import as_measured, other_frame, the_long_side, true_with
 from assistant.given_in_its_terms import (
-    as_it_freezes,
     bears_at,
     boards_so_long,
     both_faces,
-    cools_to,
     cut_at,
     door_as_usual,
     each_side,
-    each_vent,
     first_mark,
+    laid_out_at,
     left_of_the_coil,
     most_exposed,
-    on_a_surface,
-    open_by_the_foot,
     openings_out,
     out_so_far,
     past_the_landing,
@@ -322,7 +317,7 @@ def _with_its_wall(text: str, last: Asked) -> str:
     return next((plain.line for plain in wall_under(opened(text.strip(" .!?").replace("’", "'")), last)), "")
 
 
-_OF_ANY = (only_the_new, in_footers, those_from, was_right, more_of_it, retaped, end_to_end)
+_OF_ANY = (only_the_new, in_footers, packed_so, laid_out_at, those_from, was_right, more_of_it, retaped, end_to_end)
 _BY_TOPIC = {
     "boxes": (_so_many_a_box, so_many_needed), "by the same rate": (rate_of,),
     "bent flashing": (_off_a_coil,),
@@ -346,11 +341,11 @@ _BY_TOPIC = {
     "ladder footing": (past_the_landing, bears_at),
     "dew point": (cools_to, on_a_surface),
     "how far open": (cut_at,),
-    "out of square": (as_measured, the_long_side),
+    "out of square": (true_with, as_measured, the_long_side),
     "square check": (the_long_side, other_frame),
     "pieces from a stick": (_sticks_in_all, so_many_sticks, sticks_for_so_many, so_long),
     "sheets": (other_sheets,), "trim round openings": (door_as_usual, both_faces),
-    "cut list": (more_forgotten, some_made, pieces_so_long, other_sticks),
+    "cut list": (more_forgotten, short_or_long_ones, some_made, pieces_so_long, other_sticks),
     "fasteners": (at_each_place, so_many_rows, boxes_of),
     "roof area": (_overhang_round,),
     "height of courses": (_up_to_the_nth,),

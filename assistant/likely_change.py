@@ -27,7 +27,7 @@ from assistant.who_says_so import SMALL
 from intents.expressions import expression
 from intents.learned import NOTHING
 from intents.question import Heard, Question
-from intents.talk import talk_of
+from intents.talk import numbers_in, talk_of
 from solvers.quantities import Count, Percent, Temperature
 
 if TYPE_CHECKING:
@@ -67,6 +67,7 @@ _CLAUSE = expression(r"[.;!?]+\s+|,\s+")
 _REDO = expression(
     r"\s*[,;.–—-]?\s+(?:so |and )?(?:re-?)?(?:do|run|work|figure) (?:it|that|them)(?: again| over)?\W*$", re.IGNORECASE
 )
+_NOT = expression(r"[,;]?\s+(?:and )?(?:not|instead of|rather than) (?P<old>\S+(?: \d+/\d+)?)\W*$", re.IGNORECASE)
 _BACK = expression(r"\bback\b", re.IGNORECASE)  # to a question before the last
 
 
@@ -159,6 +160,7 @@ def _take(c: Conversation, record: Record, text: str, last: Asked, known: Model,
         return
     sure = least >= SURE and (not asks_something(text) or asks_the_same(text, last))
     sure = sure and strange_words(_told_in(text, givens, last)) < STRANGE
+    sure = sure or (len(givens) == 1 and not asks_something(text) and _puts_another_right(text, givens, last))
     if not sure and ODD in record["ask"]:
         return
     after = state_of(c)
@@ -175,6 +177,17 @@ def _take(c: Conversation, record: Record, text: str, last: Asked, known: Model,
         return
     become(record, trial)
     now.record = record
+
+
+def _puts_another_right(text: str, givens: Mapping[str, Heard], last: Asked) -> bool:
+    """Whether a line says of a given what it was, and that it is not: my wife says the wall is 5.6 long, not 5.4."""
+    found = _NOT.search(text)
+    said = numbers_in(found["old"]) if found is not None else []
+    if found is None or len(said) != 1:
+        return False
+    (name, heard), number = next(iter(givens.items())), getattr(said[0].value, "value", None)
+    was = last.givens[name].value if name in last.givens else None
+    return number is not None and getattr(was, "value", None) == number and heard.end <= found.start()
 
 
 def _told_in(text: str, givens: Mapping[str, Heard], last: Asked) -> str:

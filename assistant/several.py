@@ -70,7 +70,7 @@ _OF_THEM = (
     r"|the same|(?:such|identical) (?P<such>[a-z]+)"
     r"|(?P<alone>[a-z]+s)(?: of (?:it|them|that|those|these))?"
     r"|(?P<like>[a-z]+)? ?(?:(?:exactly |just )?(?:like|the same as) (?:that|it|this|those|them)(?: one)?"
-    r"|the same|alike|(?:(?:of )?(?:that|this|the same)|as) (?:size|big)(?: as that)?))"
+    r"|the same|alike|(?:(?:of )?(?:that|this|the same)|as) (?:size|big|length|long|height)(?: as that)?))"
 )
 _TIMES_SAID = (
     rf"(?:it |that |all )?(?:times|multipl(?:y|ied)(?: it| that)? by) {_N.replace('?P<n>', '?P<times>')}"

@@ -125,6 +125,7 @@ _ITS_AREA = expression(
     r"(?: (?:of|on|in) (?:it|that|this|the (?:gable|triangle|end)))?\W*",
     re.IGNORECASE,
 )
+_REVEAL = expression(r"\breveal['’]s\b", re.IGNORECASE)
 _I_MEASURE = expression(
     r"\W*(?:(?:and|but|so|ok)\W+)*(?:(?:i|we|he)(?:['’](?:m|re|s|ve))? (?:measured?|get|got|read|make it|made it"
     r"|pulling|pulled|reading|getting|measuring)|it (?:measures|reads))"
@@ -238,6 +239,7 @@ def _in_fuller_words(text: str, last: Asked) -> str:
 
 def _in_one_spelling(text: str, last: Asked) -> str:
     """The line with what is said in two words, or by another name, as it is known: per cent, barge boards, plus five degrees."""
+    text = _REVEAL.sub("reveal is", text)
     text = _BARGE.sub(r"\g<1>rake", _PER_CENT.sub("percent", _THE_TWO.sub("between the ", text)))
     warm = any(isinstance(given.value, Temperature) for given in last.givens.values())
     return _PLUS.sub("", text) if warm else text
