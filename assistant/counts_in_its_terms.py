@@ -93,6 +93,11 @@ _DO_I = r"(?: (?:do|should|would|will|must|does)(?: (?:i|we|that|it))?"
 _DO_I += r"(?: (?:need|take|pull|buy|get|grab|order|want|load|use|pick up|be|is))?"
 _DO_I += r"(?: (?:up|in|off))?| is (?:that|it))"
 _FOR_SO_MANY = (
+    expression(  # need 37 of em
+        r"\W*(?:(?:and|so|ok|then|now|but|well)\W+)*(?:(?:i|we)(?:['’]?ll)? )?(?:need|want|gotta have|have to have|must have)"
+        r" (?P<n>\d+|[a-z]+)(?: more)? of (?:them|'?em|those|these)(?P<size>)(?P<thing>)(?: (?:all told|in all|altogether))?\W*",
+        re.IGNORECASE,
+    ),
     expression(  # need 30 of those, how many 16s do I pull
         r"\W*(?:(?:and|so|ok|then|now|but|well|if)\W+)*(?:(?:i|we)(?:['’]?ll)? ?)?(?:need|want|have to have|gotta have|must have"
         r"|got to have|to get|for) (?P<n>[^\s,;]+(?: [a-z]+){0,3}?)(?: more)?"
@@ -281,6 +286,7 @@ def _with_kerf(last: Asked) -> str:
 
 def said_length(value: Length) -> str:
     """A length in words that are read as that very length."""
+    value = value.to("in") if value.unit == "ft" and value.value.denominator not in (1, 2, 4) else value  # 3 foot 2
     whole, part = divmod(value.value, 1)
     of_tape = value.unit == "in" and part and part.denominator in (2, 4, 8, 16, 32)
     number = f"{whole} {part}" if of_tape and whole else f"{part}" if of_tape else f"{float(value.value):g}"

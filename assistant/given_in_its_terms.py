@@ -84,6 +84,11 @@ _NONE_OVER = expression(  # no row can be over 305 mind, that's the most; 300's 
     r"|limit)(?: (?:allowed|it can be))?)?\W*",
     re.IGNORECASE,
 )
+_LONGER = 24  # times as long as what it falls is what falls, at the least
+_FALLS_SO = expression(rf"{_LEAD}(?:at |with |make it |it['’]s |falls? |drops? )?(?:an? )?(?P<n>[^,;?]+?){_AGAIN}", re.IGNORECASE)
+_BY_THE_RUN = expression(
+    r"\b(?:per|in|a|an|every|each|to the|for every|over)\s+(?:\d+ ?)?(?:feet|foot|ft|met(?:re|er)s?|m|yard)\b.*$", re.IGNORECASE
+)
 _OUT_SO_FAR = expression(  # what if I only pour it 11 feet out; suppose it stops at 9 foot
     rf"{_LEAD}(?:it |the (?:slab|patio|path|drive|deck|concrete) )?(?:only |just )*(?:pour|poured|run|runs|take|bring|lay|pave"
     rf"|build"
@@ -217,6 +222,18 @@ def out_so_far(text: str, last: Asked) -> str:
     """How far out what falls comes."""
     found = _OUT_SO_FAR.fullmatch(text)
     return f"width {found['n']}" if found is not None and whole(found["n"]) else ""
+
+
+def falls_so(text: str, last: Asked) -> str:
+    """How much it falls by the run told before, and no width: 1/2 inch, of a quarter in ten feet."""
+    found = _FALLS_SO.fullmatch(text)
+    place = whole(found["n"]) if found is not None else None
+    width = last.givens["width"].value if "width" in last.givens else None
+    told = [getattr(g.value, "text", "") for n, g in last.givens.items() if n != "width" and g.source != "assumed"]
+    runs = [run[0] for text_ in told if (run := _BY_THE_RUN.search(text_)) is not None]
+    if found is None or place is None or not isinstance(place.value, Length) or not isinstance(width, Length) or len(runs) != 1:
+        return ""
+    return f"{found['n']} {runs[0]}" if place.value.to("in").value * _LONGER < width.to("in").value else ""
 
 
 def bears_at(text: str, last: Asked) -> str:

@@ -33,6 +33,7 @@ from assistant.given_in_its_terms import (
     cut_at,
     door_as_usual,
     each_side,
+    falls_so,
     first_mark,
     laid_out_at,
     left_of_the_coil,
@@ -69,7 +70,7 @@ from assistant.rate_in_its_terms import rate_of
 from assistant.rather_than import only_the_new
 from assistant.ratio_told import ratio_in
 from assistant.said_over import places_of, stem, times_apart, whole
-from assistant.shape_in_its_terms import area_in_it, corner_inside, outside_or_in
+from assistant.shape_in_its_terms import area_in_it, by_radius, corner_inside, in_twelve, outside_or_in
 from assistant.who_says_so import opened
 from intents.expressions import expression
 from intents.talk import numbers_in
@@ -330,7 +331,8 @@ _BY_TOPIC = {
     "hip or valley length": (common_beside, member_of), "miter for a corner": (corner_in_pieces, left_open),
     "fastener length": (bite_of, no_layer, layer_back), "build-out": (no_layer, layer_back),
     "fastener penetration": (layer_back,), "compound cut": (outside_or_in,), "water in a channel": (as_it_freezes,),
-    "polygon": (nicer_with, corner_inside), "circle": (area_in_it,), "fall": (out_so_far,),
+    "polygon": (nicer_with, corner_inside), "circle": (area_in_it, by_radius), "right triangle": (in_twelve,),
+    "fall": (out_so_far, falls_so),
     "end cut along the rake": (step_again,),
     "membrane rolls": (other_laps,), "cladding boards": (boards_so_long,),
     "wood movement": (other_moisture,),

@@ -241,6 +241,8 @@ def _rather_stays(c: Conversation, record: Record, text: str, last: Asked, known
         return  # one that was asked before: and 88, of the corner that the saw was asked about
     if any(given["from"] == "earlier" for given in record["givens"]):
         return  # the next thing of the same roof
+    if in_its_terms(text, last):
+        return  # which says what it asks of it
     givens, _ = _told(c, text, last, known)
     if not givens:
         return

@@ -7,8 +7,10 @@ from __future__ import annotations
 import re
 from typing import TYPE_CHECKING
 
-from assistant.said_over import places_of
+from assistant.counts_in_its_terms import said_length
+from assistant.said_over import places_of, whole
 from intents.expressions import expression
+from solvers.quantities import Length
 
 if TYPE_CHECKING:
     from assistant.pending import Asked
@@ -25,6 +27,16 @@ _TURNED_OUT = expression(
 )
 _CORNER_OF_IT = expression(  # and the inside corner on that five sided one whats it measure
     r"(?!.*\b(?:saw|miter|mitre|set)\b).*\b(?:inside|internal|included|interior) (?:corner|angle)s?\b.*", re.IGNORECASE
+)
+_RADIUS = expression(
+    rf"{_LEAD}(?:it['’]s |that['’]s )?(?:(?:with )?(?:a |the )?radius(?: is| of|['’]s| was"
+    rf"| at)? (?P<n>[^,;?]+?)){_AGAIN}", re.IGNORECASE
+)
+_IN_TWELVE = expression(
+    r"\W*(?:(?:and|so|ok|then|now|what(?:['’]?s| is)|that|it|is)\W+)*(?:(?:as |in )?(?:so )?(?:many |much )?(?:in|over"
+    r"|on) (?:12|twelve)"
+    r"|in twelfths)(?: (?:then|is that|pitch))*\W*",
+    re.IGNORECASE,
 )
 _AREA_OF_IT = expression(  # what area does that cover; how much does it cover
     r"\W*(?:(?:and|so|ok|then|now|well)\W+)*(?:what|how much|whats|what['’]s|how many (?:square|sq) (?:feet|ft|met(?:re"
@@ -52,3 +64,23 @@ def corner_inside(text: str, last: Asked) -> str:
 def area_in_it(text: str, last: Asked) -> str:
     """The area of the circle just worked."""
     return "the area" if _AREA_OF_IT.fullmatch(text) else ""
+
+
+def by_radius(text: str, last: Asked) -> str:
+    """The radius of the circle just worked, in the place of how far across it is: radius is 6 foot."""
+    found = _RADIUS.fullmatch(text) if "across" in last.givens else None
+    place = whole(found["n"]) if found is not None else None
+    was = last.givens["across"].value if place is not None else None
+    if place is None or not isinstance(was, Length):
+        return ""
+    size = place.value if isinstance(place.value, Length) else Length(place.value.value, was.unit)
+    return f"make it {said_length(Length(2 * size.value, size.unit))} across"
+
+
+def in_twelve(text: str, last: Asked) -> str:
+    """The slope of a triangle whose rise and run were told, as so many in twelve: in 12."""
+    legs = [last.givens[name].value for name in ("rise", "run") if name in last.givens]
+    if not _IN_TWELVE.fullmatch(text) or len(legs) != 2 or not all(isinstance(leg, Length) for leg in legs):
+        return ""
+    rise, run = (said_length(leg) for leg in legs)
+    return f"what pitch is a rise of {rise} over a run of {run}"

@@ -7,6 +7,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable, Sequence
+from itertools import takewhile
 from typing import TYPE_CHECKING
 
 from assistant.acts import CHANGES
@@ -173,9 +174,16 @@ def let_fall(c: Conversation, asked: Asked | None = None) -> Record | None:
         return None
     if outside_of(last["heard"]) is not None or all(kept is not whose.record for kept in c.records):
         return None  # or this very line told which it was
+    if asked is not None:  # a line that tells nothing does not settle the one before it
+        since = takewhile(lambda kept: kept is not whose.record and kept["outcome"] in ("asks", "declined"), reversed(c.records))
+        return next((kept for kept in since if _fell(kept)), None)
+    return last if _fell(last) else None
+
+
+def _fell(last: Record) -> bool:
+    """Whether a line told a number, or a change, and came to nothing."""
     told = bool(places_of(last["heard"]) or _CHANGES.match(last["heard"]) or _SHARES.search(last["heard"]))
     told = told or _DIFFERS.search(last["heard"]) is not None  # the same wall but no windows
     told = told or (last["topic"] is None and _SEVERAL.search(last["heard"]) is not None)  # and the other side too
     told = told or last["topic"] in CHANGES  # now only once: what was to be changed is still asked
-    fell = last["outcome"] in ("asks", "declined") and not str(last["ask"]).startswith(_FIRST) and told
-    return last if fell else None
+    return last["outcome"] in ("asks", "declined") and not str(last["ask"]).startswith(_FIRST) and told

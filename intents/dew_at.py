@@ -14,6 +14,7 @@ from intents.question import Question
 from solvers.quantities import Number, Temperature
 
 TOPIC, AIR = "dew point", "temperature"
+_NEAR, _AT = 4, 2  # words before the humidity that are looked at, and how many may stand between
 _LED = frozenset("at of for".split())
 
 
@@ -22,6 +23,9 @@ def dew_at(chart: Chart, questions: list[Question], topics: Mapping[str, Any]) -
     words = chart.words
     if "dew" not in words:
         return
+    for question in questions:
+        if question.topic == TOPIC and question.unplaced:
+            _beside_the_humidity(chart, question, topics)
     at = next((n + 3 for n in range(len(words) - 3) if words[n : n + 2] == ["dew", "point"] and words[n + 2] in _LED), 0)
     if not at:
         return
@@ -39,3 +43,21 @@ def dew_at(chart: Chart, questions: list[Question], topics: Mapping[str, Any]) -
         question.swaps = []
         question.unplaced = [text for text in question.unplaced if text != heard.text]
         question.left = [*question.left, old.text]
+
+
+def _beside_the_humidity(chart: Chart, question: Question, topics: Mapping[str, Any]) -> None:
+    """Take the number right before the humidity for how warm the air is, where another was: minus 12 out, 21 at 40 percent."""
+    damp, old = question.givens.get("humidity"), question.givens.get(AIR)
+    if damp is None or old is None or damp.end <= damp.start:
+        return
+    first = next((n for n, token in enumerate(chart.tokens) if token.start >= damp.start), 0)
+    near = [reading for n in range(max(0, first - _NEAR), first) for reading in chart.readings[n]
+            if reading.kind in ("number", "temperature") and first - _AT <= reading.end <= first]  # fmt: skip
+    reading = max(near, key=lambda r: (r.end, -r.start), default=None)
+    parameter = next(p for p in topics[TOPIC] if p.name == AIR)
+    heard = heard_as(chart, parameter, reading, True) if reading is not None else None
+    if heard is None or heard.start == old.start or heard.text not in question.unplaced:
+        return
+    question.givens[AIR], question.swaps = heard, []
+    question.unplaced = [text for text in question.unplaced if text != heard.text]
+    question.left = [*question.left, old.text]

@@ -240,6 +240,8 @@ def _inches_unsaid(line: Line, piece: Piece) -> float:
         return 0.3  # 12 foot 0 waste
     if after in ("on", "over") and not _number_next(line, piece.end + 1):
         return 0.6  # 38 ft 6 on the ramp wall
+    if after in ("over", "across") and piece.value < 12 and _feet_next(line, piece.end + 1):
+        return 0.9  # rises 3 foot 2 over 11 foot 4
     if after in OTHER_USES:
         return 0.6 if after == "in" and line.words[piece.end + 1] not in ("12", "twelve") else 0.3
     if _number_next(line, piece.end) and line.words[piece.end : piece.end + 2] not in ONE_WAY:
