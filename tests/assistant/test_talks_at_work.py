@@ -274,7 +274,7 @@ WINDOWS = "18 windows 36 by 60 trimmed all four sides, how many feet"
          "membrane rolls", 5),
         (("pieces of 690 mm from a 3.66 m board", "I have six of those longer boards, so how many pieces does that give me"),
          "pieces from a stick", 30),
-        (("sloped ceiling rises 3 foot 2 over 11 foot 4, angle", "in 12"), "pitch from rise and run", 3.353),
+        (("sloped ceiling rises 3 foot 2 over 11 foot 4, angle", "in 12"), "roof angle", 3.353),
         (("gutter 38 feet, fall 1/4 inch per 10 feet", "1/2 inch"), "fall", 1.9),
         (("circle 11 foot across, how far round", "radius is 6 foot"), "circle", 452.39),
         (("outside temp minus 12 C, inside 21 at 40 percent, where's the dew point",), "dew point", 6.877),
