@@ -98,7 +98,7 @@ ASKED: dict[str, Asks] = {
             ("centre to centre",),
         ),
         (rf"\b(?:{_MANY})(?:gaps|spaces)\b", ("gaps",)),
-        (rf"\bhow many (?!gaps|spaces)|{_HOW_MANY}", ("pieces",)),
+        (rf"\bhow many (?!gaps|spaces)|\bhow many\W*$|{_HOW_MANY}", ("pieces",)),
     ),
     "marks on centre": ((rf"{_LEFT}|\bhow far (?:is it )?(?:from"
     "|to) the end\b", ("left after the last mark",)), (r"\blast (?:mark|one|line)\b", ("last mark",))),

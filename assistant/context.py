@@ -59,6 +59,7 @@ _SAYS = expression(
 _ONE_NUMBER = expression(r"\W*(?:(?:and|no|at|so|ok|then|or|make it)\W+)*[\d./ -]+\W*", re.IGNORECASE)
 _PUTS_ON = expression(r"\W*(?:(?:and|ok|now|then|so)\W+)*(?:put|add|stick|fold|give (?:it|them)|change|make)\b", re.IGNORECASE)
 _OF_A_SIZE = expression(r"\W*(?:cover|exposure|wide|long|high|tall|deep|thick|centres|apart|gap|kerf|lap)\b", re.IGNORECASE)
+_NAMED = expression(r"\s*(?P<what>overhang|tail|lap|hem|kerf|gap|rise|run|exposure|reveal|waste|bevel)\b", re.IGNORECASE)
 _EITHER = expression(r"Is the .* or the .*\?$")
 _PRICED = expression(
     r"\b(?:at|for) \S+ an? (?:bag|box|roll|sheet|board|stick|tube|foot|square|bundle|piece|gallon)\b", re.IGNORECASE
@@ -119,6 +120,9 @@ def _of_another_use(question: Question, told: str) -> bool:
     before = [(name, heard) for name, heard in question.givens.items() if heard.end <= len(told)]
     saw = _A_SAW.search(told) is not None and question.topic in JOINTS
     if saw and any(getattr(heard.value, "unit", "") == "deg" for _, heard in before):
+        return True
+    named = ((name, _NAMED.match(told[heard.end :])) for name, heard in before)  # 12 inch overhang | how many from 16s
+    if any(found is not None and found["what"].lower() not in f"{name} {question.topic}" for name, found in named):
         return True
     counts = [heard for name, heard in before if name == "count" and question.topic in LOADS]
     return any(not _COUNTS.match(told[heard.end :]) for heard in counts)

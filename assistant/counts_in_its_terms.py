@@ -9,7 +9,7 @@ import re
 from fractions import Fraction
 from typing import TYPE_CHECKING
 
-from assistant.said_over import places_of, stem, whole
+from assistant.said_over import places_of, stem, times_apart, whole
 from assistant.several import told_of
 from intents.expressions import expression
 from intents.talk import numbers_in
@@ -58,6 +58,8 @@ _MORE_OF_THEM = expression(  # 12 more; and another 12 sheets
     r"(?: (?:on top|as well|too|on))*\W*",
     re.IGNORECASE,
 )
+_ALONE = expression(rf"{_LEAD}(?P<n>\d{{1,3}}|[a-z]+(?: [a-z]+)?)(?: instead| then| now)?\W*", re.IGNORECASE)
+_NEAR_COUNT = 1.5  # times as many as there were
 _SO_LONG = expression(  # make em 14 and a half long; the blocks gotta be 22 1/2; nogs are 350 not 410
     rf"{_LEAD}(?:(?:the|these|those|my|all)\W+)?(?P<thing>[a-z]+)(?:['’]?s| are| is| at| to be| gotta be| have to be| need to be"
     r"| has to be| have got to be| be| come out at| should be| should've been| were)? (?P<n>[^,;?]*?\d[^,;?]*?|[a-z -]+?)"
@@ -178,6 +180,20 @@ def more_counted(text: str, last: Asked) -> str:
     if not count or not isinstance(was, Count) or (thing and thing not in last.things):
         return ""
     return f"make the count {was.value + count}"
+
+
+def so_many_spaced(text: str, last: Asked) -> str:
+    """How many pieces are spaced, told by a number alone that is near to how many there were, and no width of one."""
+    found = _ALONE.fullmatch(text)
+    count = count_of(found["n"]) if found is not None else None
+    lines = [last.record["answer"], *last.record["also"]]
+    were = next((line["value"] for line in lines if line["name"] == "pieces" and line["value"]), None)
+    width = last.givens["width"].value if "width" in last.givens else None
+    if not count or not were or not isinstance(width, Length):
+        return ""
+    inches = width.to("in").value
+    near = times_apart(Fraction(count), Fraction(str(were)))
+    return f"make it {count} pieces" if near < _NEAR_COUNT and near < times_apart(Fraction(count), inches) else ""
 
 
 def so_long(text: str, last: Asked) -> str:

@@ -113,8 +113,9 @@ def _goes_on_without(record: Record, pending: Pending, text: str, changed: froze
     """Whether it is asked whose a line was, and this one takes over what that line may have changed."""
     if not pending.lines or text.strip() in pending.lines:
         return False
-    if pending.question.startswith(_DOUBTED):  # for or four, which was not said yet: the next line is of that
-        return bool(changed)
+    if pending.question.startswith(_DOUBTED):  # for or four, which was not said yet: a line that tells another number is of that
+        heard = {place.value.value for line in pending.lines for place in places_of(line)}
+        return bool(changed) and any(place.value.value not in heard for place in places_of(text))
     return pending.question.startswith(_FIRST) and any(given["from"] == "earlier" for given in record["givens"])
 
 

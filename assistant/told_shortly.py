@@ -149,7 +149,7 @@ _ENOUGH = expression(
     re.IGNORECASE,
 )
 _GAP_FOR = expression(
-    r"\W*(?:(?:and|so|ok|then)\W+)*what(?:['’]?s| is)? (?:the )?(?:gap|space|spacing)(?: do i get| is it| would it be)?"
+    r"\W*(?:(?:and|so|ok|then)\W+)*(?:what(?:['’]?s| is)? )?(?:the )?(?:gap|space|spacing)(?: do i get| is it| would it be)?"
     r" (?:for|with) (?P<n>\d+|[a-z]+)(?: of (?:them|those)| pieces)?\W*",
     re.IGNORECASE,
 )

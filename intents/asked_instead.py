@@ -95,6 +95,8 @@ _BY_WORDS: dict[str, Callable[[Sequence[str]], bool]] = {  # topics that their w
     "square check": lambda words: of_an_area(words) or _asks_how_much_longer(words),
     "arc": lambda words: not _ROUNDS.isdisjoint(pairwise(words)) and _GOES.isdisjoint(words),  # round it to a sixteenth
 }
+_WEIGHED = frozenset("weight weigh weighs heavy weighing".split())
+_SIGNED_MONEY = frozenset("$ £ € dollar dollars buck bucks quid cent cents cost costs price priced euro euros pay".split())
 _EACH_ONE = frozenset("a an per each apiece /".split())
 _MONEY = frozenset(
     "at @ for $ £ € dollar dollars buck bucks quid cent cents cost costs price priced prices pay paying pays bill worth charge"
@@ -156,6 +158,8 @@ def asked_instead(chart: Chart, question: Question) -> bool:
 def _tells_no_money(words: Sequence[str], question: Question) -> bool:
     """Whether nothing tells that a whole number is money: 5 squares a pallet, I need 27 square."""
     price = question.givens.get("price")
+    if not _WEIGHED.isdisjoint(words) and _SIGNED_MONEY.isdisjoint(words):
+        return True  # weight at 3.6 a foot
     each = any(word == price.text and after in _EACH_ONE for word, after in pairwise(words)) if price is not None else False
     return price is not None and price.text.isdecimal() and _MONEY.isdisjoint(words) and not each  # theyre 54 a roll
 
