@@ -22,6 +22,7 @@ from solvers.cutting import Cutting, Pattern, Plan, priced, step_up
 MOST_UNITS = 400_000  # length of the longest stock in units: past it the tables grow too large
 MOST_WAYS = 20_000  # ways to cut a stick, past which not all are listed
 MOST_ROUNDS = 400
+FEW_WAYS = 200  # of a small list
 SHARES = (Fraction(1, 8), Fraction(1))  # of the gap left to close: a small one is quick and may shrink it
 FLOAT_SLACK = Fraction(1, 10**7)  # what HiGHS may be off in its bound, relative
 WHOLE = 1 << 36  # what the dual prices are counted in
@@ -176,6 +177,9 @@ def _whole(
     solver.setOptionValue("time_limit", max(deadline - monotonic(), 0.05))
     solver.setOptionValue("mip_rel_gap", 0.0)
     solver.setOptionValue("mip_abs_gap", 0.0)
+    solver.setOptionValue("mip_heuristic_run_feasibility_jump", False)  # nine tenths of the time of a list of a dozen pieces
+    if len(ways) <= FEW_WAYS:
+        solver.setOptionValue("presolve", "off")  # which takes longer than it saves
     solver.run()
     info = solver.getInfo()
     if info.primal_solution_status == highspy.SolutionStatus.kSolutionStatusFeasible:
