@@ -14,6 +14,7 @@ from textual.containers import Container
 from textual.events import DescendantFocus, Resize
 from textual.worker import Worker, WorkerState
 
+from assistant.garbage import between_lines
 from assistant.page import page
 from assistant.screen.desk import Desk
 from assistant.screen.foot import Foot
@@ -85,6 +86,7 @@ class LathmarkApp(App[None]):
         examples = await self.at_desk(self.desk.examples)
         self.query_one(Working).invite(examples)
         self.query_one(Sheet).fill(records)
+        await self.at_desk(between_lines, 1)  # nobody waits yet
 
     async def at_desk(self, call: Callable[..., R], *args: Any) -> R:
         """A call of the desk, made in its own thread."""

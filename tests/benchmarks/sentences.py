@@ -36,8 +36,9 @@ def loaded() -> None:
 def warmed() -> Iterator[Desk]:
     """A desk at which a line or two was asked, and where garbage is looked for between lines alone."""
     with Desk(keep=False) as desk:
-        for line in WARM:
+        for count, line in enumerate(WARM, 1):
             desk.answer(line)
+            garbage.between_lines(count)
         loaded()
         yield desk
 
