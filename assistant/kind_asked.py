@@ -13,7 +13,7 @@ from typing import TYPE_CHECKING, Any
 
 from assistant.also_asked import beside, said_so
 from assistant.look_for_change import READ_WITH
-from assistant.puts_more import faces_of_some, replaced_by_more, temperature_or_humidity
+from assistant.puts_more import faces_of_some, priced_as_a_size, replaced_by_more, temperature_or_humidity
 from assistant.record import KEPT, blank, listed, put_asked, say_first
 from assistant.several import told_of
 from assistant.told_round import State, put_back, state_of
@@ -134,6 +134,9 @@ def hold_to_what_is_asked(c: Conversation, record: Record, text: str, before: St
     if doubt := _doubt(now, last, text):
         _ask(c, record, before, doubt)
         return
+    if (whole := next((line for line in record["also"] if line["name"] == _with_it_all(record, now, text)), None)) is not None:
+        _answer_with(c, record, now, whole)
+        return
     asked = [kind for kind in KINDS if kind.asks.search(text)]
     named = [kind for kind in asked if kind.called]
     asked = named or asked  # how long the curve is, is no other length
@@ -165,7 +168,7 @@ def _doubt(now: Asked, last: Asked, text: str) -> str:
     """What is asked about a line that one question can't hold as it was read; "" where it can."""
     if counted := _so_many_as_a_size(now, text):
         return f"What is “{counted}”: how many of that, or a size of it?"
-    if either := temperature_or_humidity(now, last, text):
+    if either := temperature_or_humidity(now, last, text) or priced_as_a_size(now, last, text):
         return either
     if put := replaced_by_more(now, last, text):
         return f"Is “{put}” put to what there was, or in its place? Say that line again with the whole size."
@@ -321,7 +324,7 @@ def _what_it_changes(record: Record, now: Asked, last: Asked) -> str:
 def _as_it_was_asked(record: Record, now: Asked, last: Asked, read_off: str, text: str) -> None:
     """Answer a plain change with the number that was asked for before it, where the topic's own answer could be taken for it:
     the curve with a 280 rise | and 300 (the radius is a length too); or with the one just read off the page."""
-    asked_for = _with_it_all(record, now, text) or last.asked_for or read_off or _what_it_changes(record, now, last)
+    asked_for = last.asked_for or read_off or _what_it_changes(record, now, last)
     if not asked_for or last.topic is not now.topic or _ASKS.search(text):
         return
     if record["answer"]["name"].lower() in text.lower():
@@ -329,6 +332,6 @@ def _as_it_was_asked(record: Record, now: Asked, last: Asked, read_off: str, tex
     lines = [line for line in record["also"] if line["name"] == asked_for]
     own = [line for line in (last.record["answer"], *last.record["also"]) if line["name"] == record["answer"]["name"]]
     stays = any(line["value"] == record["answer"]["value"] for line in own)  # another coil makes no other girth
-    if len(lines) == 1 and (read_off or stays or asked_for in _WHOLE.values() or lines[0]["unit"] == record["answer"]["unit"]):
+    if len(lines) == 1 and (read_off or stays or lines[0]["unit"] == record["answer"]["unit"]):
         say_first(record, lines[0])
         now.asked_for = asked_for

@@ -22,6 +22,7 @@ _TOO = expression(  # and the walls too, 8 foot high
 _GABLE = expression(  # with a gable 24 wide at 8/12, of a wall 40 long
     r"\W*(?:(?:and|so|ok|also|plus|add|with|but)\W+)*(?P<put>(?:the|my|a|an|one|another)\b[^,;]*?\bgables?\b)", re.IGNORECASE
 )
+_PRICED = expression(r"\bat \$?(?P<n>\d+\.\d\d) (?:each|apiece)\b", re.IGNORECASE)
 _SAYS_OF_AIR = expression(
     r"%|°|\b(?:per ?cent|percent|humid\w*|degrees?|deg|warm\w*|temp\w*|celsius|fahrenheit|outside|inside)\b", re.IGNORECASE
 )
@@ -105,3 +106,12 @@ def temperature_or_humidity(now: Asked, last: Asked, text: str) -> str:
     if not all(near) or _SAYS_OF_AIR.search(text):
         return ""
     return f"Is {said} how warm the air is, or its humidity? Say “{said} degrees”, or “{said} percent”."
+
+
+def priced_as_a_size(now: Asked, last: Asked, text: str) -> str:
+    """The price of each of what was counted, where it was taken for a size: at 18.40 each, of joists so far apart."""
+    found = _PRICED.search(text)
+    sizes = [now.givens[name].value for name in now.changed if name in now.givens]
+    if found is None or now.topic is not last.topic or not any(isinstance(size, Length) for size in sizes):
+        return ""
+    return f"Is “{found[0].strip()}” what each costs? Say “{found['n']} dollars each”, or say it again with its unit."

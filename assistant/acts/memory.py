@@ -34,6 +34,12 @@ _TO_KEEP = expression(
 )  # a line that says so asks for no answer anew
 _COUNTS = expression(r"\d\s+(?!inches|feet|degrees|cent(?:re|er)s|metres|meters|mils|footers|in\b)[a-z]+s\b", re.IGNORECASE)
 _NUMBERED = expression(r"\bnumber \d+ (?:is|are|was|has|needs|wants)\b", re.IGNORECASE)  # of blades, or of walls
+_SO_MANY_OF = expression(  # two rooms, which are no pitch
+    r"\W*(?:(?:and|ok|so|now|for|there['’]?s|there are)\W+)*(?:\d{1,2}|one|two|three|four|five|six|seven|eight|nine|ten|eleven"
+    r"|twelve)"
+    r" (?:roofs|rooms|rakes|gables|walls|houses|units)\W*",
+    re.IGNORECASE,
+)
 _PRICED_EACH = expression(r"\b(?:are|is|cost|at) [$£€]?\d+\.\d\d (?:each|apiece|a (?:board|stick|piece))\b", re.IGNORECASE)
 LIKELY = 0.8  # how sure a pitch is that is said of a gable
 
@@ -41,7 +47,8 @@ LIKELY = 0.8  # how sure a pitch is that is said of a gable
 @act("remember")
 def remember(talk: Talk) -> bool | None:
     """Keep a value for this job, to be used where a question leaves it out; not the number that a thing goes by."""
-    if _NUMBERED.search(talk.record["heard"]) or _PRICED_EACH.search(talk.record["heard"]):
+    heard = talk.record["heard"]
+    if _NUMBERED.search(heard) or _PRICED_EACH.search(heard) or _SO_MANY_OF.fullmatch(heard):
         return False
     parts = talk.conversation.statements or [talk.said]
     kept: list[str] = []

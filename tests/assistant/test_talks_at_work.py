@@ -276,6 +276,7 @@ WINDOWS = "18 windows 36 by 60 trimmed all four sides, how many feet"
          "pieces from a stick", 30),
         (("sloped ceiling rises 3 foot 2 over 11 foot 4, angle",), "roof angle", 15.61),
         (("brace 3 foot up and 4 foot 2 over, length", "in 12"), "pitch from rise and run", 8.64),
+        (("gable height, 30 foot house at 6 in 12", "with an 8 foot wall how high in all", "house is 32"), "gable height", 192),
         (("3/4 gap between pickets 5 1/2 wide over 96 inches", "gap for 16"), "equal spacing", 0.533),
         (("gutter 38 feet, fall 1/4 inch per 10 feet", "1/2 inch"), "fall", 1.9),
         (("circle 11 foot across, how far round", "radius is 6 foot"), "circle", 452.39),
@@ -308,8 +309,13 @@ def test_what_a_day_brings(lines: tuple[str, ...], topic: str, value: float) -> 
          "the wall is only 27 foot four"),
         ("4 by 8 sheets for a wall 14 6 by 9", "ceiling is 14 6 by 12", "both", "15 percent waste"),
         ("dew point 72 at 50 percent", "and 60"),
+        ("16 on centre joists on a 22 foot deck how many", "add a double at each end", "at 18.40 each"),
         ("I've 37 feet of ridge vent at 18 square inches a foot, how much is that",),
     ],
 )
 def test_asked_rather_than_a_wrong_number(lines: tuple[str, ...]) -> None:
     assert last(*lines)["outcome"] == "asks"
+
+
+def test_two_rooms_are_no_pitch() -> None:
+    assert last("two rooms")["topic"] != "remember"
