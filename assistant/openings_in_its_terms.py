@@ -7,7 +7,7 @@ from __future__ import annotations
 import re
 from typing import TYPE_CHECKING
 
-from assistant.said_over import places_of, stem
+from assistant.said_over import places_of, stem, whole
 from intents.expressions import expression
 from intents.talk import numbers_in
 from solvers.quantities import Number
@@ -41,6 +41,13 @@ _COUNTED_AFTER = expression(
     r"[,;]? (?P<n>two|three|four|five|six|seven|eight|ten|\d{1,2}) of (?:them|'?em|those)\W*",
     re.IGNORECASE,
 )
+_ONE_SO_WIDE = expression(
+    r"\W*(?:(?:and|so|ok|oh|no|sorry|wait|actually|but)\W+)*(?:(?P<the>the|those|these)|one|one of the|my) (?P<what>window"
+    r"|door|opening)s?"
+    r"(?:['’]?s| is| are| was| were|['’]re)(?: (?:actually|really|only|just|more like))* (?P<n>[^,;?]+?) (?P<how>wide|high|tall)"
+    r"(?:,? not [^,;?]+)?\W*",
+    re.IGNORECASE,
+)
 _OF_EACH = expression(
     r"\W*(?:(?:and|so|ok|no|wait|now|make it|there['’]?s|there are|it['’]?s|i['’]?ve got|we['’]?ve got|call it)\W+)*"
     r"(?P<n>\d{1,2}|two|three|four|five|six|seven|eight|ten|a pair) of (?:each|both|every one)(?: (?:of them|size|kind|one))?\W*",
@@ -66,8 +73,27 @@ def counted_after(text: str, last: Asked) -> str:
 
 def openings_otherwise(text: str, last: Asked) -> str:
     """Other openings than were told: one more alike, so many of one kind, or some of another size."""
-    ways = (one_opening_more, _some_of_another_size, _so_many_of_each, so_many_openings)
+    ways = (_one_so_wide, one_opening_more, _some_of_another_size, _so_many_of_each, so_many_openings)
     return next((fuller for way in ways if (fuller := way(text, last))), "")
+
+
+def _one_so_wide(text: str, last: Asked) -> str:
+    """One of several openings alike, of another width or height: one window's actually 1.5 wide."""
+    found, told = _ONE_SO_WIDE.fullmatch(text), last.givens["openings"].value
+    one = told[0] if isinstance(told, tuple) and len(told) == 1 else None
+    place = whole(found["n"]) if found is not None else None
+    if found is None or place is None or one is None or stem(one.what) != stem(found["what"].lower()):
+        return ""
+    which = "width" if found["how"].lower() == "wide" else "height"
+    side = getattr(one, which)
+    size = found["n"] if place.value.unit != "none" else f"{found['n']} {side.unit}"
+    new = f"{size} by {float(one.height.value):.10g} {one.height.unit}"
+    if which == "height":
+        new = f"{float(one.width.value):.10g} {one.width.unit} by {size}"
+    if found["the"] or one.count == 1:
+        return f"make it {one.count} {one.what}{'s' if one.count > 1 else ''} {new}"
+    rest = one.count - 1
+    return f"make it {rest} {one.what}{'s' if rest > 1 else ''} {_size_of(one)} and 1 {one.what} {new}"
 
 
 def _so_many_of_each(text: str, last: Asked) -> str:

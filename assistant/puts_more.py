@@ -23,6 +23,9 @@ _GABLE = expression(  # with a gable 24 wide at 8/12, of a wall 40 long
     r"\W*(?:(?:and|so|ok|also|plus|add|with|but)\W+)*(?P<put>(?:the|my|a|an|one|another)\b[^,;]*?\bgables?\b)", re.IGNORECASE
 )
 _PRICED = expression(r"\bat \$?(?P<n>\d+\.\d\d) (?:each|apiece)\b", re.IGNORECASE)
+_OF_AN_OPENING = expression(
+    r"\b(?P<what>windows?|doors?|sliders?|openings?)(?:['’]?s| is| are| was| were|['’]re)\b", re.IGNORECASE
+)
 _SAYS_OF_AIR = expression(
     r"%|°|\b(?:per ?cent|percent|humid\w*|degrees?|deg|warm\w*|temp\w*|celsius|fahrenheit|outside|inside)\b", re.IGNORECASE
 )
@@ -115,3 +118,14 @@ def priced_as_a_size(now: Asked, last: Asked, text: str) -> str:
     if found is None or now.topic is not last.topic or not any(isinstance(size, Length) for size in sizes):
         return ""
     return f"Is “{found[0].strip()}” what each costs? Say “{found['n']} dollars each”, or say it again with its unit."
+
+
+def size_of_an_opening(now: Asked, last: Asked, text: str) -> str:
+    """What is told of a window or a door, where it was taken for a size of the wall: one window's actually 1.5 wide."""
+    found, before, given = _OF_AN_OPENING.search(text), last.givens.get("openings"), now.givens.get("openings")
+    told = before is not None and isinstance(before.value, tuple) and bool(before.value)
+    same = told and given is not None and given.value == before.value  # type: ignore[union-attr]
+    sizes = [name for name in now.changed if name in now.givens and isinstance(now.givens[name].value, Length)]
+    if found is None or now.topic is not last.topic or not same or not sizes:
+        return ""
+    return f"Is that a size of the {found['what'].lower()}? Say how wide and how high it is, or tell me the wall's {sizes[0]}."

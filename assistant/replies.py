@@ -56,6 +56,7 @@ from intents.matcher import otherwise, read_as
 from intents.question import Question, Reading
 from intents.talk import Said, numbers_in, readings_in, talk_of
 from intents.tokens import tokenize
+from solvers.quantities import Length
 
 if TYPE_CHECKING:
     from assistant.conversation import Conversation
@@ -72,6 +73,7 @@ _OPENING = expression(r"\b(?:by|x|×) ?\S+ (?:doors?|windows?)\b", re.IGNORECASE
 _EACH = expression(r"\b(?:each|apiece)\b", re.IGNORECASE)
 _PUTS = expression(r"\W*(?:(?:and|then)\W+)*(?:minus|less|plus|add|take|times|divided? by|halve)\b", re.I)  # to a sum still open
 _TWO_VALUES = expression(r"\W*[−-]?[\d./]+ and [−-]?[\d./]+\W*", re.IGNORECASE)
+_CENTRES = expression(r"\d\s*(?:mm |inch(?:es)? |in )?(?:cent(?:re|er)s?|o\.?c\.?|on cent(?:re|er)s?)\W*$", re.IGNORECASE)
 _I_GOT = expression(
     r"\W*(?:but |well |and |so )?(?:(?:i|we|he) (?:got|get|make it|made it|measured)|(?:it |that )?(?:measures|reads))\b",
     re.IGNORECASE,
@@ -299,7 +301,7 @@ def _piece(c: Conversation, record: Record, text: str, reading: Reading, pending
     topic = pending.asked.topic
     if _OPENING.search(text) and not any(p.name.startswith("opening") for p in topic.parameters):
         return False  # a 3 by 7 door is no piece to cut
-    if of_stock(text, pending.asked) and not counted_load(pending.asked):
+    if (of_stock(text, pending.asked) and not counted_load(pending.asked)) or _of_centres(text, pending):
         return False
     if (face := face_told(text, pending)) is not None:
         c.finish(record, c.ways(face, pending.asked), face)
@@ -332,6 +334,15 @@ def _piece(c: Conversation, record: Record, text: str, reading: Reading, pending
         more.swaps = []  # what was asked for is the likeliest, and other places for it no doubt
     more = as_each_thing(of_each(more, pending.asked), text, still_asked(c, topic.name))
     return _worked_so(c, record, more, pending, text, best)
+
+
+def _of_centres(text: str, pending: Pending) -> bool:
+    """Whether a line tells centres where another length is waited for: 450 centres are no length to mark."""
+    asked = pending.asked
+    if asked is None or not pending.wanted or not _CENTRES.search(text):
+        return False
+    label = asked.topic.parameter(pending.wanted).label
+    return asked.topic.parameter(pending.wanted).kind is Length and not re.search(r"cent(?:re|er)|spac|stud", label)
 
 
 def _worked_so(
