@@ -13,7 +13,14 @@ from typing import TYPE_CHECKING, Any
 
 from assistant.also_asked import beside, said_so
 from assistant.look_for_change import READ_WITH
-from assistant.puts_more import faces_of_some, priced_as_a_size, replaced_by_more, size_of_an_opening, temperature_or_humidity
+from assistant.puts_more import (
+    faces_of_some,
+    least_of_another,
+    priced_as_a_size,
+    replaced_by_more,
+    size_of_an_opening,
+    temperature_or_humidity,
+)
 from assistant.record import KEPT, blank, listed, put_asked, say_first
 from assistant.several import told_of
 from assistant.told_round import State, put_back, state_of
@@ -168,7 +175,7 @@ def _doubt(now: Asked, last: Asked, text: str) -> str:
     """What is asked about a line that one question can't hold as it was read; "" where it can."""
     if counted := _so_many_as_a_size(now, text):
         return f"What is “{counted}”: how many of that, or a size of it?"
-    for doubt in (temperature_or_humidity, priced_as_a_size, size_of_an_opening):
+    for doubt in (temperature_or_humidity, priced_as_a_size, size_of_an_opening, least_of_another):
         if asked := doubt(now, last, text):
             return asked
     if put := replaced_by_more(now, last, text):

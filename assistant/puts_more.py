@@ -26,6 +26,7 @@ _PRICED = expression(r"\bat \$?(?P<n>\d+\.\d\d) (?:each|apiece)\b", re.IGNORECAS
 _OF_AN_OPENING = expression(
     r"\b(?P<what>windows?|doors?|sliders?|openings?)(?:['’]?s| is| are| was| were|['’]re)\b", re.IGNORECASE
 )
+_LEAST = expression(r"\b(?:no|not|nothing|never) (?:less|smaller|narrower|shorter|under)(?: than)?\b|\bat least\b", re.IGNORECASE)
 _SAYS_OF_AIR = expression(
     r"%|°|\b(?:per ?cent|percent|humid\w*|degrees?|deg|warm\w*|temp\w*|celsius|fahrenheit|outside|inside)\b", re.IGNORECASE
 )
@@ -129,3 +130,13 @@ def size_of_an_opening(now: Asked, last: Asked, text: str) -> str:
     if found is None or now.topic is not last.topic or not same or not sizes:
         return ""
     return f"Is that a size of the {found['what'].lower()}? Say how wide and how high it is, or tell me the wall's {sizes[0]}."
+
+
+def least_of_another(now: Asked, last: Asked, text: str) -> str:
+    """The least that something may be, where it was taken for a size that has no such bound: no less than 6, of panels."""
+    found = _LEAST.search(text)
+    labels = [now.topic.parameter(name).label for name in now.changed]
+    bound = any("least" in label or "short" in label for label in labels)
+    if found is None or now.topic is not last.topic or not labels or bound:
+        return ""
+    return f"I take no least {labels[0]}: is that what the {labels[0]} is? Say “the {labels[0]} is …” with the number."

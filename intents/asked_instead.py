@@ -19,6 +19,7 @@ from intents.question import Question, Reading
 from intents.reading import Dims
 from intents.second_reader import places_of
 from intents.words_against import (
+    asks_fixings,
     asks_how_open,
     by_area,
     cut_at,
@@ -137,7 +138,7 @@ def asked_instead(chart: Chart, question: Question) -> bool:
     if topic in _LINES:
         return _asks_sheets(words)
     if topic == BOARDS:
-        return _asks_high(words) or _asks_exposure(words) or of_sheets(words) or no_area(chart, question)
+        return _asks_high(words) or _asks_exposure(words) or of_sheets(words) or no_area(chart, question) or asks_fixings(words)
     if topic == "height of courses":
         return any(pair in _HOW_SHOWN for pair in pairwise((*words, ""))) and _RISES.isdisjoint(words)
     if topic in _BY_WORDS:

@@ -27,6 +27,8 @@ _AREAS = frozenset(("square", unit) for unit in ("inches", "inch", "feet", "foot
 _EVERY_ONE = frozenset(("a", "an", "per", "each", "every", "apiece"))
 _OF_A_SHEET = frozenset(("sheet", "sheets", "rip"))
 _ON_A_WALL = frozenset("wall walls stud studs centres centers oc straps furring".split())
+_FIXINGS = frozenset("nails screws staples clips fasteners fixings".split())
+_LED_BY = frozenset("and so ok now what need i the".split())
 _PULLED = frozenset("diagonal diagonals corner corners out frame 3-4-5".split())
 _DOORS = frozenset("door doors doorway doorways windows openings".split())
 _TURNED = frozenset("miter mitre miters mitres angle angles saw setting polygon degrees corner corners".split())
@@ -79,6 +81,13 @@ def by_area(words: Sequence[str]) -> bool:
 def cut_from_a_sheet(words: Sequence[str]) -> bool:
     """Whether what is asked is cut from a sheet, and no straps on a wall: a sheet 48 by 96 into 11 1/4 strips."""
     return not _OF_A_SHEET.isdisjoint(words) and _ON_A_WALL.isdisjoint(words)
+
+
+def asks_fixings(words: Sequence[str]) -> bool:
+    """Whether it is nails or screws that are asked for, and no boards: nails for 1200 sq ft of siding."""
+    first = [word for word in words if word not in _LED_BY][:2]
+    asked = any(trio[:2] == ("how", "many") and trio[2] in _FIXINGS for trio in zip(words, words[1:], words[2:], strict=False))
+    return asked or (first[:1] != [] and first[0] in _FIXINGS and first[1:] == ["for"])
 
 
 def of_an_area(words: Sequence[str]) -> bool:
