@@ -39,7 +39,10 @@ _CORNER = (
 ASKED: dict[str, Asks] = {
     # fastening and reach
     "ladder footing": (
-        (r"\balong (?:the|my|its) (?:ladder|rails?)\b", ("working length",)),
+        (
+            r"\balong (?:the|my|its) (?:ladder|rails?)\b|\bladder\b.*\bto where it (?:bears|rests|touches|lands)\b",
+            ("working length",),
+        ),
         (
             rf"^(?!.*\balong the (?:ladder|rails?)\b).*\b(?:{_LONG})\b[^.;?]*\bladder"
             r"|\bwh(?:at|ich) ladder|\bladder length|\blength of (?:the |my )?ladder"

@@ -113,8 +113,12 @@ _FOR_SO_MANY = (
     ),
 )
 _SHEETS_OF = expression(
-    rf"{_LEAD}(?:(?:use|using|in|from|with|out of|buy|get) )?(?P<w>\d+|[a-z]+) ?(?:by|x|×|-) ?(?P<l>\d+|[a-z]+?)['’]?s"
-    r"(?: (?:sheets|boards|instead|now|then|only))*(?:[,;.]? (?:and |so )?how many(?: (?:then|now|is that|sheets))*)?\W*",
+    rf"{_LEAD}(?:(?:use|using|in|from|with|out of|buy|get|(?:they|he|she|the yard|the store)(?:['’]ve"
+    rf"|['’]s)?(?: only)? (?:sent|gave"
+    r"|brought|delivered|dropped|got|have|had|has|stock|carry)(?: off)?(?: us| me)?) )?(?P<w>\d+|[a-z]+) ?(?:by|x|×"
+    r"|-) ?(?P<l>\d+|[a-z]+?)['’]?s"
+    r"(?: (?:sheets|boards|instead(?: of (?:the )?\d+ ?(?:by|x|×) ?\d+['’]?s?)?|now|then|only))*(?:[,;.]? (?:and "
+    r"|so )?how many(?: (?:then|now|is that|sheets))*)?\W*",
     re.IGNORECASE,
 )
 _THOSE_FROM = expression(

@@ -71,7 +71,8 @@ from assistant.rate_in_its_terms import rate_of
 from assistant.rather_than import only_the_new
 from assistant.ratio_told import ratio_in
 from assistant.said_over import places_of, stem, times_apart, whole
-from assistant.shape_in_its_terms import area_in_it, by_radius, corner_inside, in_twelve, outside_or_in
+from assistant.shape_in_its_terms import SLOPES, area_in_it, by_radius, corner_inside, in_twelve, outside_or_in
+from assistant.spaced_in_its_terms import between_ends, courses_instead, fascia_is, forgotten, gap_of
 from assistant.who_says_so import opened
 from intents.expressions import expression
 from intents.talk import numbers_in
@@ -324,8 +325,8 @@ _BY_TOPIC = {
     "boxes": (_so_many_a_box, so_many_needed), "by the same rate": (rate_of,),
     "bent flashing": (_off_a_coil,),
     "strips from a coil": (left_of_the_coil, _off_a_coil),
-    "equal spacing": (_so_wide, so_far_apart, so_many_spaced),
-    "rake length": (tail_of, member_of),
+    "equal spacing": (gap_of, _so_wide, so_far_apart, so_many_spaced),
+    "rake length": (forgotten, tail_of, member_of),
     "sloped length": (tail_of, member_of),
     "gable height": (member_of,),
     "gable area": (_with_its_wall, member_of),
@@ -333,12 +334,12 @@ _BY_TOPIC = {
     "fastener length": (bite_of, no_layer, layer_back), "build-out": (no_layer, layer_back),
     "fastener penetration": (layer_back,), "compound cut": (outside_or_in,), "water in a channel": (as_it_freezes,),
     "polygon": (nicer_with, corner_inside), "circle": (area_in_it, by_radius),
-    **dict.fromkeys(("right triangle", "roof angle", "pitch from rise and run"), (in_twelve,)),
+    **dict.fromkeys(("right triangle", *SLOPES), (in_twelve,)),
     "fall": (out_so_far, falls_so),
     "end cut along the rake": (step_again,),
     "membrane rolls": (other_laps,), "cladding boards": (boards_so_long,),
     "wood movement": (other_moisture,),
-    "course layout": (so_many_courses, _so_many_courses, most_exposed, taped_at),
+    "course layout": (courses_instead, so_many_courses, _so_many_courses, most_exposed, taped_at),
     "vent area": (open_by_the_foot, each_vent, _by_ratio),
     "marks on centre": (first_mark,),
     "step flashing": (each_side,),
@@ -351,7 +352,7 @@ _BY_TOPIC = {
     "sheets": (other_sheets,), "trim round openings": (door_as_usual, both_faces),
     "cut list": (more_forgotten, short_or_long_ones, some_made, pieces_so_long, other_sticks),
     "fasteners": (at_each_place, so_many_rows, boxes_of),
-    "roof area": (_overhang_round,),
+    "roof area": (_overhang_round, forgotten), "divide evenly": (between_ends,), "rake return": (fascia_is,),
     "height of courses": (_up_to_the_nth,),
     "weight": (_each_otherwise, more_counted), "cost": (_each_otherwise, more_counted),
 }

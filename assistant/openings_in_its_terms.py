@@ -5,12 +5,13 @@
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 from typing import TYPE_CHECKING
 
-from assistant.said_over import places_of, stem, whole
+from assistant.said_over import places_of, stem, times_apart, whole
 from intents.expressions import expression
 from intents.talk import numbers_in
-from solvers.quantities import Number
+from solvers.quantities import Number, Quantity
 from solvers.slots import Opening
 
 if TYPE_CHECKING:
@@ -85,6 +86,8 @@ def _one_so_wide(text: str, last: Asked) -> str:
     if found is None or place is None or one is None or stem(one.what) != stem(found["what"].lower()):
         return ""
     which = "width" if found["how"].lower() == "wide" else "height"
+    if stem(one.what) == "door" and _high_first(one, which, place.value):
+        one = replace(one, width=one.height, height=one.width)
     side = getattr(one, which)
     size = found["n"] if place.value.unit != "none" else f"{found['n']} {side.unit}"
     new = f"{size} by {float(one.height.value):.10g} {one.height.unit}"
@@ -94,6 +97,16 @@ def _one_so_wide(text: str, last: Asked) -> str:
         return f"make it {one.count} {one.what}{'s' if one.count > 1 else ''} {new}"
     rest = one.count - 1
     return f"make it {rest} {one.what}{'s' if rest > 1 else ''} {_size_of(one)} and 1 {one.what} {new}"
+
+
+def _high_first(one: Opening, which: str, new: Quantity) -> bool:
+    """Whether a door was told by its height first: the side that is put right is nearer to the other one, of 2.1 by 0.9."""
+    unit = one.width.unit
+    if new.value <= 0 or one.height.unit != unit or one.width.value <= one.height.value:
+        return False
+    size = new.to(unit).value if new.unit != "none" else new.value
+    side, other = (one.width, one.height) if which == "width" else (one.height, one.width)
+    return times_apart(size, other.value) < times_apart(size, side.value)
 
 
 def _so_many_of_each(text: str, last: Asked) -> str:

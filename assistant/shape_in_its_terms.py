@@ -32,11 +32,11 @@ _RADIUS = expression(
     rf"{_LEAD}(?:it['’]s |that['’]s )?(?:(?:with )?(?:a |the )?radius(?: is| of|['’]s| was"
     rf"| at)? (?P<n>[^,;?]+?)){_AGAIN}", re.IGNORECASE
 )
-_SLOPES = ("roof angle", "pitch from rise and run")
+SLOPES = ("roof angle", "pitch from rise and run", "pitch of an angle")
 _IN_TWELVE = expression(
-    r"\W*(?:(?:and|so|ok|then|now|what(?:['’]?s| is)|that|it|is)\W+)*(?:(?:as |in )?(?:so )?(?:many |much )?(?:in|over"
+    r"\W*(?:(?:and|so|ok|then|now|what(?:['’]?s| is)|that|it|is|how)\W+)*(?:(?:as |in )?(?:so )?(?:many |much )?(?:in|over"
     r"|on) (?:12|twelve)"
-    r"|in twelfths)(?: (?:then|is that|pitch))*\W*",
+    r"|in twelfths)(?: (?:then|is (?:that|it)(?: one)?|pitch))*\W*",
     re.IGNORECASE,
 )
 _AREA_OF_IT = expression(  # what area does that cover; how much does it cover
@@ -80,7 +80,7 @@ def by_radius(text: str, last: Asked) -> str:
 
 def in_twelve(text: str, last: Asked) -> str:
     """The slope of a triangle whose rise and run were told, as so many in twelve: in 12."""
-    if last.topic.name in _SLOPES:
+    if last.topic.name in SLOPES:
         return "what's the pitch" if _IN_TWELVE.fullmatch(text) else ""
     legs = [last.givens[name].value for name in ("rise", "run") if name in last.givens]
     if not _IN_TWELVE.fullmatch(text) or len(legs) != 2 or not all(isinstance(leg, Length) for leg in legs):

@@ -49,7 +49,7 @@ def by_words_after(wanted: Wanted, last: Asked) -> list[Question]:
     alike = [place for place, end in zip(before, [*ends, None], strict=True) if said & _after(last.text, place, end)]
     told = {key: given.value for key, given in told_of(last).items() if isinstance(given.value, Length)}
     mine = [key for key in told if len(alike) == 1 and getattr(told[key], "value", None) == alike[0].value.value]
-    if len(mine) != 1:
+    if len(mine) != 1 or _names_another(said, mine[0], last):
         return []
     was, value = told[mine[0]], places[0].value
     if not isinstance(was, Length) or not (isinstance(value, Length) or value.unit == "none"):
@@ -62,6 +62,12 @@ def by_words_after(wanted: Wanted, last: Asked) -> list[Question]:
     words = text[places[0].start : places[0].end]
     heard = in_its_unit(Heard(replace(now, text=words), 0, len(wanted.rest), words), last.givens[mine[0]], last)
     return [Question(last.topic.name, {mine[0]: heard}, _SCORE)]
+
+
+def _names_another(said: set[str], name: str, last: Asked) -> bool:
+    """Whether the words name another length that was told: a gap, which in "3 1/2 gap 2 1/2" stood after a width."""
+    labels = {key: {stem(word) for word in last.topic.parameter(key).label.split()} - _OF_ANY for key in told_of(last)}
+    return not said & labels[name] and any(said & words for key, words in labels.items() if key != name)
 
 
 def _after(text: str, place: Place, end: int | None) -> set[str]:

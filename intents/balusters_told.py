@@ -19,7 +19,8 @@ _SPACED = "equal spacing"
 _PICKETS = frozenset("picket pickets baluster balusters spindle spindles slat slats paling palings".split())
 _MOST = frozenset("max maximum most tops".split())
 _TOLD = _MOST | frozenset("more less under over exceed below".split())
-_BEFORE = frozenset((("max",), ("maximum",), ("most",), ("more", "than"), ("less", "than"), ("over",), ("exceed",), ("under",),
+_BEFORE = frozenset((("max",), ("maximum",), ("most",), ("more", "than"), ("less", "than"), ("not", "over"),
+                     ("nothing", "over"), ("never", "over"), ("be", "over"), ("go", "over"), ("exceed",), ("under",),
                      ("below",)))  # fmt: skip
 _PARTS, _LEAST = 3, 3  # numbers of such a line; and times as long as a picket is wide, that they stand in
 _REACH = 3  # words after a number that say that it is the most
@@ -42,7 +43,8 @@ def balusters_told(chart: Chart, questions: list[Question], _topics: Mapping[str
         inside = replace(inside, value=replace(inside.value, unit="ft"))
     if any(one.value.value <= 0 for one in (inside, width, gap)):
         return
-    if inside.value.to("in").value < _LEAST * width.value.to("in").value:
+    between, wide_in, most_in = (one.value.to("in").value for one in (inside, width, gap))
+    if between < _LEAST * wide_in or most_in >= between:
         return
     givens = {"length": inside, "width": width, "widest": gap}
     if "ends" in question.givens:

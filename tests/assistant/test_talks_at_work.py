@@ -13,6 +13,9 @@ def test_the_eave_a_ladder_stands_at_is_no_overhang() -> None:
     assert last("gable 24 wide at 8/12 how tall", "eave's 16 inches")["topic"] == "remember"
 
 
+HOOKS = "space 11 hooks on a 48 inch board 3 inches in from each end"
+
+
 @pytest.mark.parametrize(("line", "count"), [("both sides", 42), ("both sides of the roof", 42)])
 def test_both_sides_are_no_polygon(line: str, count: int) -> None:
     record = last("rafters at 24 on centre, building 40 feet, how many", line)
@@ -68,7 +71,7 @@ def test_what_was_done_is_not_what_is_to_do() -> None:
 FLASHING = "bending flashing, legs half inch, inch and three quarters, three and a half, how wide do I cut it flat"
 WINDOWS = "trimming out 6 windows, 3 foot by 5 foot, all four sides, total length?"
 CUTS = "need 5 pieces at 38 and 4 at 29, 10 footers, how many sticks"
-COURSES = '9\'4" of wall to side, 6 3/4 max exposure, courses all even'
+COURSES = "9'4\" of wall to side, 6 3/4 max exposure, courses all even"
 
 
 @pytest.mark.parametrize(
@@ -292,6 +295,19 @@ WINDOWS = "18 windows 36 by 60 trimmed all four sides, how many feet"
          "ladder footing", 52.5),
         (("840 mm in a run of 2.1 metres, what pitch is that in degrees",), "pitch from rise and run", 21.8),
         (("frame 10 by 14, I measured 17 2 and a quarter, how far out", "now i'm reading 17 2 3/8"), "out of square", -0.081),
+        ((HOOKS, "make it 9"), "divide evenly", 42 / 8),
+        ((HOOKS, "twelve"), "divide evenly", 42 / 11),
+        ((HOOKS, "60"), "divide evenly", 5.4),
+        ((HOOKS, "5 inches in"), "divide evenly", 3.8),
+        ((HOOKS, "60", "9"), "divide evenly", 54 / 8),
+        (("rake return ten twelve plumb fascia", "wait, that fascia's square to the rake, not plumb"), "rake return", 45),
+        (("9'2 wall max 7 exposure", "and if I run 18 of em instead, what's the exposure"), "course layout", 110 / 18),
+        (("roof area 44 by 28 house no overhang 6/12", "forgot, eaves hang out a foot all round"), "roof area", 1542.89),
+        (("roof area 44 by 28 house no overhang 6/12", "forgot, a foot overhang"), "roof area", 1542.89),
+        (("sheets of osb for a forty foot wall ten foot tall", "they sent us 4 by 9s instead of 4x8s"), "sheets", 12),
+        (("roof comes up 1.1 metres in 2.4 metres of run, what's she pitched at",), "pitch from rise and run", 5.5),
+        (("pickets 3 1/2 wide about 2 1/2 apart over 16 foot 4",), "equal spacing", (196 - 33 * 3.5) / 32),
+        (("picket 3 1/2 gap 2 1/2 over 16 foot 4, how many", "3 inch gap"), "equal spacing", (196 - 31 * 3.5) / 30),
     ],
 )  # fmt: skip
 def test_what_a_day_brings(lines: tuple[str, ...], topic: str, value: float) -> None:
