@@ -72,7 +72,7 @@ from assistant.rather_than import only_the_new
 from assistant.ratio_told import ratio_in
 from assistant.said_over import places_of, stem, times_apart, whole
 from assistant.shape_in_its_terms import SLOPES, area_in_it, by_radius, corner_inside, in_twelve, outside_or_in
-from assistant.spaced_in_its_terms import between_ends, courses_instead, fascia_is, forgotten, gap_of
+from assistant.spaced_in_its_terms import between_ends, courses_instead, fascia_is, forgotten, gap_of, laid_in_fives, long_at
 from assistant.who_says_so import opened
 from intents.expressions import expression
 from intents.talk import numbers_in
@@ -351,8 +351,9 @@ _BY_TOPIC = {
     "pieces from a stick": (_sticks_in_all, so_many_sticks, sticks_for_so_many, so_long),
     "sheets": (other_sheets,), "trim round openings": (door_as_usual, both_faces),
     "cut list": (more_forgotten, short_or_long_ones, some_made, pieces_so_long, other_sticks),
-    "fasteners": (at_each_place, so_many_rows, boxes_of),
-    "roof area": (_overhang_round, forgotten), "divide evenly": (between_ends,), "rake return": (fascia_is,),
+    "fasteners": (long_at, at_each_place, so_many_rows, boxes_of),
+    "roof area": (_overhang_round, forgotten), "divide evenly": (between_ends,),
+    "rake return": (fascia_is,), "jack rafters": (laid_in_fives,),
     "height of courses": (_up_to_the_nth,),
     "weight": (_each_otherwise, more_counted), "cost": (_each_otherwise, more_counted),
 }

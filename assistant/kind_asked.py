@@ -121,6 +121,8 @@ _PUTS_RIGHT = expression(r"\W*(?:sorry|no|nope|nah|oops|whoops|wait|hang on|hold
 _HOW_MANY_IF = expression(r"\bhow many (?:if|at|with|for|on)\b", re.IGNORECASE)
 _ACROSS = expression(r"\bhow many\b", re.IGNORECASE)
 _OF_THOSE = expression(r"\b(?P<n>[a-z]+|\d+) of (?:those|these|them|em)\b", re.IGNORECASE)
+_MAKES_IT = expression(r"\W*(?:(?:and|so|ok|okay|then|no|actually|now|well)\W+)*make (?:it|that)\b", re.IGNORECASE)
+_ALSO = expression(r"\b(?:too|also|as well)\b", re.IGNORECASE)  # angle too: which takes no answer's place
 _WHAT_IS = r"\bwhat(?:['’]?s| is| would| does| will)?(?: be)? the {}\b"
 _NAMED_FIRST = r"\W*(?:(?:and|so|then|now|ok|n|the)\W+)*{} (?:w/|with|at|for|if)(?=\W)"  # bevel with an 88 corner
 _ASKS = expression(r"\b(?:how|what|whats|which|where)\b", re.IGNORECASE)
@@ -133,6 +135,7 @@ def hold_to_what_is_asked(c: Conversation, record: Record, text: str, before: St
     if record["outcome"] != "answered" or last is None or now is None or before[0] is not None or not last.record.get("answer"):
         return
     if now.record is not record or not _goes_on(now, last):
+        _made_another(c, record, before, text)
         return
     _across_the_coil(c, record, now, last, text)
     if c.last is None or c.last.record is not record:
@@ -169,6 +172,15 @@ def hold_to_what_is_asked(c: Conversation, record: Record, text: str, before: St
     names = listed(dict.fromkeys(f"the {last.topic.parameter(name).label}" for name in told_of(last)))
     _ask(c, record, before, f"You ask for {kind.said}, and what I have gives the {record['answer']['name']}: what is the number, "
          f"{names}, or of another question?")  # fmt: skip
+
+
+def _made_another(c: Conversation, record: Record, before: State, text: str) -> None:
+    """Ask of a line that makes "it" something and was taken for a question of another topic: it is what was worked before."""
+    last, now = before[1], c.last
+    assert last is not None and now is not None
+    if now.record is record and now.topic is not last.topic and _MAKES_IT.match(text):  # type: ignore[attr-defined]
+        names = listed(dict.fromkeys(f"the {last.topic.parameter(name).label}" for name in told_of(last)))  # type: ignore
+        _ask(c, record, before, f"I take that for a change of the {last.topic.name}: of what, {names}?")  # type: ignore
 
 
 def _doubt(now: Asked, last: Asked, text: str) -> str:
@@ -306,7 +318,7 @@ def _just_read(c: Conversation, record: Record, now: Asked) -> str:
     read_with = before["say"].partition(". ")[0] if before["say"].startswith(READ_WITH) else ""
     labels = [now.topic.parameter(name).label for name in now.changed]
     same = any(f"{READ_WITH}{label} " in f"{read_with} " for label in labels)  # each has 50 free, how many | 65
-    if not same and not _PUTS_RIGHT.match(str(record["heard"])):
+    if not same and (not _PUTS_RIGHT.match(str(record["heard"])) or _ALSO.search(str(before["heard"]))):
         return ""
     return str(before["also"][0]["name"])
 

@@ -39,6 +39,16 @@ _GAP = expression(  # 3 inch gap; gap of 3; make the gaps 3
     r" (?P<m>[^,;?]+?))(?: (?:instead|then|now|between(?: them)?))*\W*",
     re.IGNORECASE,
 )
+_LONG_AT = expression(  # make it 8.1 metres on 450 centres; the wall is 8.1 metres and studs at 450
+    rf"{_LEAD}(?:(?:make|do|with|for|got|have)\b ?)?(?:(?:the|that|it|my|other|next|another|a|one|different|same)\b ?)*"
+    r"(?:(?:wall|run|side|one|it|length)\b)?(?:['’]?s| is| are| was| of|) ?(?P<length>[^,;?]+?)(?: long)?,?(?: (?:and|with|but))?"
+    r"(?: (?:the )?(?:studs|rafters|joists|spacing)(?:['’]?re| are| is)?(?: (?:at|on|every))? | (?:at|on|every) "
+    r"| (?=\d[^,;?]* (?:on )?(?:cent(?:re|er)s?|o\.?c\.?)\W*$))"
+    r"(?P<apart>[^,;?]+?)(?: (?:on )?cent(?:re|er)s?| o\.?c\.?| apart)?(?: (?:instead|then|now))*\W*",
+    re.IGNORECASE,
+)
+_NINETEEN = expression(r"\b19\.2(?:['’]?s)?\b|\bnineteen (?:point|and) two\b", re.IGNORECASE)
+_STEEP = expression(r"\b(?:pitch|slope|in twelve|in 12|twelve|degrees|mm|cm|feet|foot)\b|/ ?12|\d['’](?!s)", re.IGNORECASE)
 _FORGOT = expression(
     r"\W*(?:(?:oh|ah|and|sorry|damn|shoot)\W+)*(?:(?:i|we) )?forgot(?: to (?:say|mention|tell you|add))?(?:[\s:;,.-]+(?:but"
     r"|that))?"
@@ -110,6 +120,22 @@ def _length_of(said: str, unit: str) -> Length | None:
 def _with_unit(said: str, unit: str) -> str:
     place = whole(said)
     return said if place is None or isinstance(place.value, Length) else f"{said} {unit}"
+
+
+def long_at(text: str, last: Asked) -> str:
+    """Another length and another spacing, of what is fixed at every stud: no marks are asked for."""
+    found = _LONG_AT.fullmatch(text)
+    length = whole(found["length"]) if found is not None else None
+    if found is None or length is None or not isinstance(length.value, Length) or not whole(found["apart"]):
+        return ""
+    told = "length" in last.givens and "spacing" in last.givens
+    return f"length {found['length']} and spacing {found['apart']}" if told else ""
+
+
+def laid_in_fives(text: str, last: Asked) -> str:
+    """The spacing of jacks that is five to eight feet, and no pitch: if they're 19.2."""
+    told = _NINETEEN.search(text) and not _STEEP.search(text) and len(numbers_in(text)) == 1
+    return "at 19.2 centres" if told else ""
 
 
 def gap_of(text: str, last: Asked) -> str:
