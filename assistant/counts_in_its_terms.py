@@ -27,7 +27,8 @@ _LEAD = (
 _FIXING = r"(?:screws?|nails?|clips?|staples?|fixings?|fasteners?|brads?|of (?:them|those|'?em))"
 _PLACE = r"(?:one|studs?|joists?|rafters?|spots?|places?|points?|crossings?|positions?|marks?|holes?|fixings?|locations?|time)"
 _AT_EACH = expression(  # put two at every spot; two nails every spot, not one
-    rf"{_LEAD}(?:(?P<n>two|three|four|2|3|4|double)(?: {_FIXING})?(?: (?:go|going|in))?|(?P<up>double|pair)(?:ed)?(?: them| those"
+    rf"{_LEAD}(?:(?P<n>two|to(?= (?:an?|each|every|per)\b)|three|four|2|3|4|double)(?: {_FIXING})?(?: (?:go|going|in))?"
+    r"|(?P<up>double|pair)(?:ed)?(?: them| those"
     rf"| the (?:screws|nails))?(?: up)?)(?: (?:at|in|per|to|on|into))?(?: (?:the|an?))? ?"
     rf"(?:(?:each|every|per|all the|a)? {_PLACE}|(?<=(?:at|in) )each)"
     r"(?:[, ]+not (?:one|1|just one|the one))?(?:[, ]+(?:instead|now|then|please))*\W*",
@@ -112,6 +113,12 @@ _FOR_SO_MANY = (
         re.IGNORECASE,
     ),
 )
+_FOOTERS = expression(
+    rf"{_LEAD}(?:(?:just|only|with|from|out of|use|using|in|on|for|they['’]?re|they are|it['’]?s|got|have|the|an?)\b ?)*"
+    r"(?:(?P<many>\d+|[a-z]+) )??(?P<n>\d+|[a-z]+(?:[ -][a-z]+)?)[ -]?foot(?P<er>ers?|s)?(?: (?:instead|then|now|only|ones|sticks"
+    r"|boards))*\W*",
+    re.IGNORECASE,
+)
 _SHEETS_OF = expression(
     rf"{_LEAD}(?:(?:use|using|in|from|with|out of|buy|get|(?:they|he|she|the yard|the store)(?:['’]ve"
     rf"|['’]s)?(?: only)? (?:sent|gave"
@@ -151,7 +158,7 @@ def at_each_place(text: str, last: Asked) -> str:
     found = _AT_EACH.fullmatch(text)
     if found is None:
         return ""
-    count = count_of("two" if (found["n"] or "").lower() in ("", "double") else found["n"])
+    count = count_of("two" if (found["n"] or "").lower() in ("", "double", "to") else found["n"])
     return f"{_WORDS[count]} screws at each stud" if count in _WORDS else ""
 
 
@@ -280,6 +287,23 @@ def packed_so(text: str, last: Asked) -> str:
     answer, found = last.record.get("answer"), _COME_SO.fullmatch(text)
     count = count_of(found["n"]) if found is not None and answer is not None and answer["unit"] == "count" else None
     return f"how many boxes of {count}" if count and "box" not in last.givens else ""
+
+
+def from_footers(text: str, last: Asked) -> str:
+    """How long the sticks are that pieces come from, which are no eight of them: 8 footers; and how many, of nine 8 footers."""
+    found, piece = _FOOTERS.fullmatch(text), last.givens.get("piece")
+    if found is None or "stock" not in last.givens:
+        return ""
+    many, long = found["many"], found["n"]
+    if many is None and count_of(long) is None:
+        many, _, long = long.partition(" ")  # nine eight
+    if count_of(long) is None:
+        return ""
+    if many is None:
+        return f"make the stick {long} feet" if found["er"] else ""
+    if count_of(many) is None or piece is None or not isinstance(piece.value, Length):
+        return ""
+    return f"how many {said_length(piece.value)} pieces from {count_of(many)} {count_of(long)} footers{_with_kerf(last)}"
 
 
 def other_sheets(text: str, last: Asked) -> str:

@@ -14,6 +14,7 @@ from assistant.air_in_its_terms import as_it_freezes, cools_to, each_vent, on_a_
 from assistant.counts_in_its_terms import (
     at_each_place,
     boxes_of,
+    from_footers,
     more_counted,
     other_sheets,
     packed_so,
@@ -72,7 +73,15 @@ from assistant.rather_than import only_the_new
 from assistant.ratio_told import ratio_in
 from assistant.said_over import places_of, stem, times_apart, whole
 from assistant.shape_in_its_terms import SLOPES, area_in_it, by_radius, corner_inside, in_twelve, outside_or_in
-from assistant.spaced_in_its_terms import between_ends, courses_instead, fascia_is, forgotten, gap_of, laid_in_fives, long_at
+from assistant.spaced_in_its_terms import (
+    between_ends,
+    courses_instead,
+    fascia_is,
+    forgotten,
+    gap_of,
+    laid_in_fives,
+    long_at,
+)
 from assistant.who_says_so import opened
 from intents.expressions import expression
 from intents.talk import numbers_in
@@ -348,7 +357,7 @@ _BY_TOPIC = {
     "how far open": (cut_at,),
     "out of square": (true_with, as_measured, the_long_side),
     "square check": (the_long_side, other_frame),
-    "pieces from a stick": (_sticks_in_all, so_many_sticks, sticks_for_so_many, so_long),
+    "pieces from a stick": (from_footers, _sticks_in_all, so_many_sticks, sticks_for_so_many, so_long),
     "sheets": (other_sheets,), "trim round openings": (door_as_usual, both_faces),
     "cut list": (more_forgotten, short_or_long_ones, some_made, pieces_so_long, other_sticks),
     "fasteners": (long_at, at_each_place, so_many_rows, boxes_of),

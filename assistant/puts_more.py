@@ -140,3 +140,13 @@ def least_of_another(now: Asked, last: Asked, text: str) -> str:
     if found is None or now.topic is not last.topic or not labels or bound:
         return ""
     return f"I take no least {labels[0]}: is that what the {labels[0]} is? Say “the {labels[0]} is …” with the number."
+
+
+def openings_of_another(now: Asked, last: Asked, text: str) -> str:
+    """Openings that change nothing of what is worked: less 2 openings 4 by 8, of what 38 sheets cost."""
+    before, after = last.record.get("answer"), now.record.get("answer")
+    if "openings" not in now.changed or now.topic is not last.topic or not before or not after:
+        return ""
+    if before["value"] != after["value"]:
+        return ""
+    return f"The openings change nothing of the {after['name']}: ask anew for what they are left out of, then go on from that."

@@ -13,6 +13,7 @@ def test_the_eave_a_ladder_stands_at_is_no_overhang() -> None:
     assert last("gable 24 wide at 8/12 how tall", "eave's 16 inches")["topic"] == "remember"
 
 
+BLOCKS = "how many 30 inch blocks from a 16 footer"
 NAILS = "19 courses siding 7.2 metre wall studs at 400 how many nails"
 HOOKS = "space 11 hooks on a 48 inch board 3 inches in from each end"
 
@@ -298,6 +299,9 @@ WINDOWS = "18 windows 36 by 60 trimmed all four sides, how many feet"
         (("frame 10 by 14, I measured 17 2 and a quarter, how far out", "now i'm reading 17 2 3/8"), "out of square", -0.081),
         ((HOOKS, "make it 9"), "divide evenly", 42 / 8),
         ((NAILS, "make it 8.1 metres on 450 centres"), "fasteners", 361),
+        ((BLOCKS, "8 footers"), "pieces from a stick", 3),
+        ((BLOCKS, "got nine 8 footers"), "pieces from a stick", 27),
+        ((BLOCKS, "nine 12 foot boards"), "pieces from a stick", 36),
         ((NAILS, "the wall is 8.2 metres and studs at 450"), "fasteners", 380),
         (("jacks at 16 on a 6/12", "8/12", "if they're 19.2"), "jack rafters", 19.2 * (1 + (8 / 12) ** 2) ** 0.5),
         (("rise 40 inches over 8 foot pitch", "angle too", "sorry 9 foot of run"), "pitch from rise and run", 4.444),
@@ -332,6 +336,7 @@ def test_what_a_day_brings(lines: tuple[str, ...], topic: str, value: float) -> 
         ("4 by 8 sheets for a wall 14 6 by 9", "ceiling is 14 6 by 12", "both", "15 percent waste"),
         ("dew point 72 at 50 percent", "and 60"),
         ("circle 8 feet across, what area", "make it an octagon"),
+        ("sheets for 1200 square feet", "at 38 each", "less 2 openings 4 by 8"),
         ("balance 12 inch panels on 23 foot 5", "no less than 6"),
         ("how many 600 centre battens on an 8.1 m wall", "first one at 300", "450 centres"),
         ("16 on centre joists on a 22 foot deck how many", "add a double at each end", "at 18.40 each"),
