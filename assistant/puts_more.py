@@ -142,10 +142,15 @@ def least_of_another(now: Asked, last: Asked, text: str) -> str:
     return f"I take no least {labels[0]}: is that what the {labels[0]} is? Say “the {labels[0]} is …” with the number."
 
 
+_OF_A_COUNT = ("cost", "weight")
+
+
 def openings_of_another(now: Asked, last: Asked, text: str) -> str:
     """Openings that change nothing of what is worked: less 2 openings 4 by 8, of what 38 sheets cost."""
     before, after = last.record.get("answer"), now.record.get("answer")
-    if "openings" not in now.changed or now.topic is not last.topic or not before or not after:
+    if now.topic.name not in _OF_A_COUNT or "openings" not in now.changed or now.topic is not last.topic:
+        return ""  # a small window may leave as many sheets
+    if not before or not after:
         return ""
     if before["value"] != after["value"]:
         return ""
