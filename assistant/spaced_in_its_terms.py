@@ -40,8 +40,11 @@ _GAP = expression(  # 3 inch gap; gap of 3; make the gaps 3
     re.IGNORECASE,
 )
 _LONG_AT = expression(  # make it 8.1 metres on 450 centres; the wall is 8.1 metres and studs at 450
-    rf"{_LEAD}(?:(?:make|do|with|for|got|have)\b ?)?(?:(?:the|that|it|my|other|next|another|a|one|different|same)\b ?)*"
-    r"(?:(?:wall|run|side|one|it|length)\b)?(?:['’]?s| is| are| was| of|) ?(?P<length>[^,;?]+?)(?: long)?,?(?: (?:and|with|but))?"
+    rf"{_LEAD}(?:(?:make|do|with|for|got|have)\b ?)?(?:(?:the|that|it|my|other|next|another|a|one|different|same|again|but"
+    rf"|with|thing"
+    r"|back|front|side|end|gable|long|short|north|south|east|west)\b ?)*"
+    r"(?:(?:wall|run|side|one|it|length)\b)?(?:['’]?s| is| are| was| of|,|) ?(?P<length>[^,;?]+?)(?: long)?,?(?: (?:and|with"
+    r"|but))?"
     r"(?: (?:the )?(?:studs|rafters|joists|spacing)(?:['’]?re| are| is)?(?: (?:at|on|every))? | (?:at|on|every) "
     r"| (?=\d[^,;?]* (?:on )?(?:cent(?:re|er)s?|o\.?c\.?)\W*$))"
     r"(?P<apart>[^,;?]+?)(?: (?:on )?cent(?:re|er)s?| o\.?c\.?| apart)?(?: (?:instead|then|now))*\W*",

@@ -299,6 +299,8 @@ WINDOWS = "18 windows 36 by 60 trimmed all four sides, how many feet"
         (("frame 10 by 14, I measured 17 2 and a quarter, how far out", "now i'm reading 17 2 3/8"), "out of square", -0.081),
         ((HOOKS, "make it 9"), "divide evenly", 42 / 8),
         ((NAILS, "make it 8.1 metres on 450 centres"), "fasteners", 361),
+        ((NAILS, "same again but 8.1 metres at 450 centres"), "fasteners", 361),
+        ((NAILS, "and the other side, 8.1 metres, at 450 centres"), "fasteners", 361),
         ((BLOCKS, "8 footers"), "pieces from a stick", 3),
         ((BLOCKS, "got nine 8 footers"), "pieces from a stick", 27),
         ((BLOCKS, "nine 12 foot boards"), "pieces from a stick", 36),
