@@ -15,7 +15,7 @@ from typing import TYPE_CHECKING
 from assistant.pending import Asked
 from assistant.piece_before import stale
 from assistant.record import become, blank, put_asked, put_noted, the_same
-from assistant.said_over import places_of, stem, times_apart
+from assistant.said_over import as_length, stem, times_apart, whole
 from assistant.several import told_of
 from assistant.speech import spoken
 from assistant.still_open import let_fall
@@ -182,10 +182,10 @@ def should_measure(c: Conversation, record: Record, text: str) -> bool:
         return False
     sides = {name: last.givens[name].value for name in ("side", "other_side")}
     if found.re is not _TO_BE and found.groupdict().get("one"):
-        places = places_of(found["n"])
-        if len(places) != 1 or (places[0].start, places[0].end) != (0, len(found["n"])):
+        place = whole(found["n"])
+        if place is None:
             return False
-        value = places[0].value
+        value = place.value
         near = [name for name, was in sides.items() if _apart(value, was) <= _BESIDE]
         if len(near) > 1:
             was = " or ".join(f"the {side.text}" for side in sides.values())
@@ -223,10 +223,10 @@ def straps_in_all(c: Conversation, record: Record, text: str) -> bool:
     """Whether the line tells how high the wall is, and asks how much strapping that is in all."""
     last = c.last if c.last is not None and c.last.topic.name == "strapping" and _short(c, record["heard"]) else None
     found = _STRAPS_LONG.fullmatch(record["heard"]) if last is not None and last.record.get("answer") else None
-    places = places_of(found["n"]) if found is not None else []
-    if last is None or found is None or len(places) != 1 or (places[0].start, places[0].end) != (0, len(found["n"])):
+    place = whole(found["n"]) if found is not None else None
+    if last is None or found is None or place is None:
         return False
-    long, value = last.givens["length"].value, places[0].value
+    long, value = last.givens["length"].value, place.value
     metric = re.match(r" m", found["unit"] or "", re.IGNORECASE) or (not found["unit"] and long.unit in ("m", "mm", "cm"))
     unit = "ft" if not metric else "mm" if value.value >= _WHOLE_MM else "m"
     high = value if isinstance(value, Length) else Length(value.value, unit, f"{found['n']} {unit}")
@@ -240,10 +240,10 @@ def straps_in_sticks(c: Conversation, record: Record, text: str) -> bool:
     if last is None or found is None:
         return False
     said = f"{found['n']}{found['unit'] or ''}".strip()
-    places = places_of(said)
-    if len(places) != 1 or (places[0].start, places[0].end) != (0, len(said)) or not isinstance(places[0].value, Length):
+    place = whole(said)
+    if place is None or not isinstance(place.value, Length):
         return False
-    stock = replace(places[0].value, text=said)
+    stock = replace(place.value, text=said)
     return _read_with(c, record, {"stock": Given("stock", stock, "asked")}, "sticks")
 
 
@@ -284,15 +284,14 @@ def _short(c: Conversation, text: str) -> bool:
 
 def _number(words: str) -> Fraction | None:
     """The one bare number that these words are."""
-    words = words.strip()
-    places = places_of(words)
-    whole = len(places) == 1 and (places[0].start, places[0].end) == (0, len(words))
-    return places[0].value.value if whole and isinstance(places[0].value, Number) and places[0].value.unit == "none" else None
+    place = whole(words.strip())
+    bare = place is not None and isinstance(place.value, Number) and place.value.unit == "none"
+    return place.value.value if place is not None and bare else None
 
 
 def _apart(value: Quantity, was: Quantity) -> float:
     """How many times as large one of two lengths is as the other; a bare number is in the unit of what was told."""
-    size = Length(value.value, value.unit if isinstance(value, Length) else was.unit).to("in").value
+    size = as_length(value, was.unit).to("in").value
     return times_apart(size, was.to("in").value) if size > 0 else _APART
 
 

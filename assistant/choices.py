@@ -51,11 +51,11 @@ def remember_choice(c: Conversation, text: str) -> None:
 
 def _named_in(c: Conversation, text: str) -> list[str]:
     """The choices a line states, each with what it is a choice of."""
-    if any(q.topic in text.lower() for q in c.read(text).questions):
-        return []  # the miter for the rake return, fascia's plumb: that is asked
     states = len(text) <= LONGEST and _STATES.search(text) and _TRADE.search(text) and not _ASKS.search(text)
     if not states or numbers_in(_plain(text)):
         return []
+    if any(q.topic in text.lower() for q in c.read(text).questions):
+        return []  # the miter for the rake return, fascia's plumb: that is asked
     found: dict[str, None] = {}
     for topic in c.topics.values():
         for parameter in _built(topic):

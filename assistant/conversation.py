@@ -104,12 +104,8 @@ class Conversation:
         ask_their_size(self, record, text)
         taken_over.taken_over(self, record, text, waited)
         told_in_parts(self, record, text, waited)
-        joined_reply(self, record, text, state)
-        as_is_likely(self, record, text, state)
-        two_changes(self, record, text, state)
-        of_the_one_before(self, record, text, state)
-        hold_to_what_is_asked(self, record, text, state)
-        hold_to_what_fell(self, record, text, state)
+        for look in (joined_reply, as_is_likely, two_changes, of_the_one_before, hold_to_what_is_asked, hold_to_what_fell):
+            look(self, record, text, state)
         context.keep_in_mind(self, record, text, waited)
         if self.pending and record["outcome"] == "asks" and not self.pending.question:
             self.pending.question = record["ask"]
@@ -125,8 +121,10 @@ class Conversation:
 
     def _remember_record(self, record: Record) -> None:
         self.records.append(record)
-        self.marked = record if record["topic"] in ("flag", "tag") else self.marked
-        self.target = record if markable(record) and record["topic"] != "strike" else self.target
+        if record["topic"] in ("flag", "tag"):
+            self.marked = record
+        if markable(record) and record["topic"] != "strike":
+            self.target = record
 
     def read(self, text: str) -> Reading:
         """Words as a question; each text once a line, which is asked again beside what was stated before it."""

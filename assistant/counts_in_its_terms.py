@@ -18,7 +18,7 @@ from solvers.quantities import Count, Length, Number
 if TYPE_CHECKING:
     from assistant.pending import Asked
 
-_LEAD = (
+LEAD = (
     r"\W*(?:(?:and|so|ok|okay|right|then|but|now|well|oh|ah|no|nah|sorry|wait|hang on|hold on|actually|also|what if|how about"
     r"|what about|say|suppose|if|i meant|i mean|he|she|they|it|we|i|you|the|boss|inspector|engineer|says|said|wants|want|needs"
     r"|need|came back|just|and said|put|make|made|use|do|go|with|should|be|that|that['’]s|there['’]s|it['’]s|them|['’]ll|to"
@@ -27,7 +27,7 @@ _LEAD = (
 _FIXING = r"(?:screws?|nails?|clips?|staples?|fixings?|fasteners?|brads?|of (?:them|those|'?em))"
 _PLACE = r"(?:one|studs?|joists?|rafters?|spots?|places?|points?|crossings?|positions?|marks?|holes?|fixings?|locations?|time)"
 _AT_EACH = expression(  # put two at every spot; two nails every spot, not one
-    rf"{_LEAD}(?:(?P<n>two|to(?= (?:an?|each|every|per)\b)|three|four|2|3|4|double)(?: {_FIXING})?(?: (?:go|going|in))?"
+    rf"{LEAD}(?:(?P<n>two|to(?= (?:an?|each|every|per)\b)|three|four|2|3|4|double)(?: {_FIXING})?(?: (?:go|going|in))?"
     r"|(?P<up>double|pair)(?:ed)?(?: them| those"
     rf"| the (?:screws|nails))?(?: up)?)(?: (?:at|in|per|to|on|into))?(?: (?:the|an?))? ?"
     rf"(?:(?:each|every|per|all the|a)? {_PLACE}|(?<=(?:at|in) )each)"
@@ -41,7 +41,7 @@ _ROWS = expression(  # how many screws if there's 22 courses
     re.IGNORECASE,
 )
 _BOXES_OF = expression(  # no wait, these ones are boxes of 75
-    rf"{_LEAD}(?:(?:these|those|this|the) (?:ones?|lot|screws|nails)? ?)?(?:(?:are|is|come|comes|came)(?: in)? )?(?:an? )?"
+    rf"{LEAD}(?:(?:these|those|this|the) (?:ones?|lot|screws|nails)? ?)?(?:(?:are|is|come|comes|came)(?: in)? )?(?:an? )?"
     r"(?:boxe?s?|packs?|packets?|tubs?|pails?|cartons?) of (?P<n>[^,;?]+?)(?: (?:instead|then|now))?\W*",
     re.IGNORECASE,
 )
@@ -59,10 +59,10 @@ _MORE_OF_THEM = expression(  # 12 more; and another 12 sheets
     r"(?: (?:on top|as well|too|on))*\W*",
     re.IGNORECASE,
 )
-_ALONE = expression(rf"{_LEAD}(?P<n>\d{{1,3}}|[a-z]+(?: [a-z]+)?)(?: instead| then| now)?\W*", re.IGNORECASE)
+_ALONE = expression(rf"{LEAD}(?P<n>\d{{1,3}}|[a-z]+(?: [a-z]+)?)(?: instead| then| now)?\W*", re.IGNORECASE)
 _NEAR_COUNT = 1.5  # times as many as there were
 _SO_LONG = expression(  # make em 14 and a half long; the blocks gotta be 22 1/2; nogs are 350 not 410
-    rf"{_LEAD}(?:(?:the|these|those|my|all)\W+)?(?P<thing>[a-z]+)(?:['’]?s| are| is| at| to be| gotta be| have to be| need to be"
+    rf"{LEAD}(?:(?:the|these|those|my|all)\W+)?(?P<thing>[a-z]+)(?:['’]?s| are| is| at| to be| gotta be| have to be| need to be"
     r"| has to be| have got to be| be| come out at| should be| should've been| were)? (?P<n>[^,;?]*?\d[^,;?]*?|[a-z -]+?)"
     r"(?P<long> (?:long|each|apiece))?(?:,? (?:and )?not (?P<old>[^,;?]+?))?(?:[, ]+(?:instead|now|then))?\W*",
     re.IGNORECASE,
@@ -85,7 +85,7 @@ _SO_MANY = expression(  # got six of them 3.6s, how many nogs all up; i got 11 o
     re.IGNORECASE,
 )
 _STICKS_NOW = expression(  # and from nine sticks like that; call it eleven sticks
-    rf"{_LEAD}(?:(?:from|out of|outta|off|across|in|there['’]?s|if i (?:have|had|use)) )?(?P<n>\S+(?: [a-z]+)?) (?:of )?"
+    rf"{LEAD}(?:(?:from|out of|outta|off|across|in|there['’]?s|if i (?:have|had|use)) )?(?P<n>\S+(?: [a-z]+)?) (?:of )?"
     r"(?:sticks|lengths|bars|battens|boards)(?: (?:like|of) (?:that|those|them|it))?(?: of (?:it|them|that))?"
     r"(?: (?:now|then|instead|in all|altogether))*\W*",
     re.IGNORECASE,
@@ -114,13 +114,13 @@ _FOR_SO_MANY = (
     ),
 )
 _FOOTERS = expression(
-    rf"{_LEAD}(?:(?:just|only|with|from|out of|use|using|in|on|for|they['’]?re|they are|it['’]?s|got|have|the|an?)\b ?)*"
+    rf"{LEAD}(?:(?:just|only|with|from|out of|use|using|in|on|for|they['’]?re|they are|it['’]?s|got|have|the|an?)\b ?)*"
     r"(?:(?P<many>\d+|[a-z]+) )??(?P<n>\d+|[a-z]+(?:[ -][a-z]+)?)[ -]?foot(?P<er>ers?|s)?(?: (?:instead|then|now|only|ones|sticks"
     r"|boards))*\W*",
     re.IGNORECASE,
 )
 _SHEETS_OF = expression(
-    rf"{_LEAD}(?:(?:use|using|in|from|with|out of|buy|get|(?:they|he|she|the yard|the store)(?:['’]ve"
+    rf"{LEAD}(?:(?:use|using|in|from|with|out of|buy|get|(?:they|he|she|the yard|the store)(?:['’]ve"
     rf"|['’]s)?(?: only)? (?:sent|gave"
     r"|brought|delivered|dropped|got|have|had|has|stock|carry)(?: off)?(?: us| me)?) )?(?P<w>\d+|[a-z]+) ?(?:by|x|×"
     r"|-) ?(?P<l>\d+|[a-z]+?)['’]?s"
@@ -129,7 +129,7 @@ _SHEETS_OF = expression(
     re.IGNORECASE,
 )
 _THOSE_FROM = expression(
-    rf"{_LEAD}how many (?:of (?:those|them|these)|like (?:that|those))(?: (?:do|can|could|would|will) (?:i|we|you) get)?"
+    rf"{LEAD}how many (?:of (?:those|them|these)|like (?:that|those))(?: (?:do|can|could|would|will) (?:i|we|you) get)?"
     r" (?:out of|outta|from|off|in|per) (?:an? |the |one )?(?P<size>.+?)(?: (?:stick|length|board|piece))?\W*",
     re.IGNORECASE,
 )

@@ -7,7 +7,7 @@ from __future__ import annotations
 import re
 from typing import TYPE_CHECKING, Any
 
-from assistant.counts_in_its_terms import count_of, length_of_given, list_of, said_length
+from assistant.counts_in_its_terms import LEAD, count_of, length_of_given, list_of, said_length
 from assistant.said_over import places_of, times_apart, whole
 from intents.expressions import expression
 from intents.talk import numbers_in
@@ -16,12 +16,6 @@ from solvers.quantities import Length
 if TYPE_CHECKING:
     from assistant.pending import Asked
 
-_LEAD = (
-    r"\W*(?:(?:and|so|ok|okay|right|then|but|now|well|oh|ah|no|nah|sorry|wait|hang on|hold on|actually|also|what if|how about"
-    r"|what about|say|suppose|if|i meant|i mean|he|she|they|it|we|i|you|the|boss|inspector|engineer|says|said|wants|want|needs"
-    r"|need|came back|just|and said|put|make|made|use|do|go|with|should|be|that|that['’]s|there['’]s|it['’]s|them|['’]ll|to"
-    r"|have|got|gotta|allow|call|for)\b\W*)*"
-)
 _NEARER, _FAR_NEARER = 1.4, 3  # times as near to the piece as to the stock, where it is told of the pieces, and else
 _FOR_THEM = expression(  # what if it's all 12s for the 33
     r"(?P<first>[^,;]*[,;] )?\W*(?:(?:and|so|ok|then|now|but)\W+)*(?:what if (?:it['’]?s|they['’]?re|i use|we use)"
@@ -31,7 +25,7 @@ _FOR_THEM = expression(  # what if it's all 12s for the 33
     re.IGNORECASE,
 )
 _THEM_SO_LONG = expression(  # make them 27 1/4 long; cut them at 27 and a quarter, how many sixteens then
-    rf"{_LEAD}(?:cut(?:ting)? |rip |make |have |want |need |theyre |re |ll be |(?:they|the pieces)(?: are| were| should be) )?"
+    rf"{LEAD}(?:cut(?:ting)? |rip |make |have |want |need |theyre |re |ll be |(?:they|the pieces)(?: are| were| should be) )?"
     r"(?P<them>them|those|these|'?em|all of them|the pieces|each(?: one| of them)?)?(?: all)?(?: (?:at|to|be|to be|are|down to))*"
     r" ?(?P<n>\S.*?)"
     r"(?P<long>(?: (?:long|each|apiece|instead|now|then|not \S+(?: \d+/\d+)?))*)"
@@ -79,11 +73,12 @@ def short_or_long_ones(text: str, last: Asked) -> str:
     """A cut list with its shortest pieces, or its longest, of another length: make the short ones 27 inches."""
     found = _SHORT_ONES.fullmatch(text) if "pieces" in last.givens and "stock_length" in last.givens else None
     pieces = last.givens["pieces"].value if found is not None else ()
-    if found is None or len(pieces) != len(("short", "long")) or not whole(found["n"]):
+    place = whole(found["n"]) if found is not None else None
+    if found is None or place is None or len(pieces) != len(("short", "long")):
         return ""
     by_length = sorted(pieces, key=lambda one: one.length.to("in").value)
     one = by_length[0 if found["which"].lower() in ("short", "shorter", "small", "smaller", "little") else -1]
-    size = found["n"] if isinstance(whole(found["n"]).value, Length) else f"{found['n']} {one.length.unit}"  # type: ignore[union-attr]
+    size = found["n"] if isinstance(place.value, Length) else f"{found['n']} {one.length.unit}"
     return f"make the {said_length(one.length).split()[0]}s {size}" if one.length.value.denominator == 1 else ""
 
 

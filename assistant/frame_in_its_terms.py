@@ -7,7 +7,7 @@ from __future__ import annotations
 import re
 from typing import TYPE_CHECKING
 
-from assistant.said_over import times_apart, whole
+from assistant.said_over import as_length, times_apart, whole
 from intents.expressions import expression
 from solvers.quantities import Length
 
@@ -73,38 +73,32 @@ def as_measured(text: str, last: Asked) -> str:
     was = given.value if given is not None else None
     if only is None or place is None or not isinstance(was, Length):
         return ""
-    value = Length(place.value.value, place.value.unit if isinstance(place.value, Length) else was.unit).to("in").value
-    sides = [last.givens[name].value.to("in").value for name in ("side", "other_side") if name in last.givens]
+    value = as_length(place.value, was.unit).to("in").value
+    sides = [last.givens[name].value.to("in").value for name in _SIDES if name in last.givens]
     if value <= 0 or times_apart(value, was.to("in").value) > _NEAR or any(times_apart(value, side) < _FAR for side in sides):
         return ""
     return f"the diagonal is {only['n']}"
-
-
-def _of_the_near_side(words: str, last: Asked) -> str:
-    """A size as that of the one side it is near to, and of which the other is far."""
-    place = whole(words)
-    was = {name: given.value for name, given in last.givens.items() if name in _SIDES and isinstance(given.value, Length)}
-    if place is None or len(was) != len(_SIDES) or place.value.value <= 0:
-        return ""
-    unit = place.value.unit if isinstance(place.value, Length) else ""
-    apart = {
-        name: times_apart(Length(place.value.value, unit or side.unit).to("in").value, side.to("in").value)
-        for name, side in was.items()
-    }
-    near = min(apart, key=apart.__getitem__)
-    if apart[near] > _BESIDE or any(times < _APART for name, times in apart.items() if name != near):
-        return ""
-    told = {name: f"{float(side.value):g} {side.unit}" for name, side in was.items()}
-    told[near] = f"{words}{'' if unit else f' {was[near].unit}'}"
-    if last.topic.name == "square check":
-        return _with_sides(told)
-    return f"other side {told[near]}" if near == "other_side" else ""
 
 
 def other_frame(text: str, last: Asked) -> str:
     """Another size of one side: what about 3 foot, of one 3 foot 6 by 8."""
     found = _WHAT_ABOUT.fullmatch(text)
     return _of_the_near_side(found["n"], last) if found is not None else ""
+
+
+def _of_the_near_side(words: str, last: Asked) -> str:
+    """A size as that of the one side it is near to, and of which the other is far."""
+    was = _sides(last)
+    apart = _apart(words, was)
+    if not apart:
+        return ""
+    (near, nearest), (_, other) = apart
+    if nearest > _BESIDE or other < _APART:
+        return ""
+    told = _with(was, near, words)
+    if last.topic.name == "square check":
+        return f"make it {_both(told)}"
+    return f"other side {told[near]}" if near == "other_side" else ""
 
 
 def true_with(text: str, last: Asked) -> str:
@@ -118,38 +112,53 @@ def true_with(text: str, last: Asked) -> str:
 
 def _beside(words: str, last: Asked) -> str:
     """Both sides, with the one that a size is nearer to in its place; "" where it is near to neither, or to both."""
-    place = whole(words)
-    was = {name: given.value for name, given in last.givens.items() if name in _SIDES and isinstance(given.value, Length)}
-    if place is None or len(was) != len(_SIDES) or place.value.value <= 0:
+    was = _sides(last)
+    apart = _apart(words, was)
+    if not apart:
         return ""
-    unit = place.value.unit if isinstance(place.value, Length) else ""
-    sizes = {name: Length(place.value.value, unit or side.unit).to("in").value for name, side in was.items()}
-    apart = {name: times_apart(sizes[name], side.to("in").value) for name, side in was.items()}
-    near, far = sorted(apart, key=apart.__getitem__)
-    if apart[near] > _BESIDE or apart[far] < _NEARER * apart[near]:
-        return ""
-    told = {name: f"{float(side.value):.10g} {side.unit}" for name, side in was.items()}
-    told[near] = f"{words}{'' if unit else f' {was[near].unit}'}"
-    return f"{told['side']} by {told['other_side']}"
+    (near, nearest), (_, other) = apart
+    return _both(_with(was, near, words)) if nearest <= _BESIDE and other >= _NEARER * nearest else ""
 
 
 def the_long_side(text: str, last: Asked) -> str:
     """The longer of two sides, or the shorter, by its name; nothing where it would not stay the longer."""
-    found = _LONG_OR_SHORT.fullmatch(text)
+    found, was = _LONG_OR_SHORT.fullmatch(text), _sides(last)
     place = whole(found["n"]) if found is not None else None
-    was = {name: given.value for name, given in last.givens.items() if name in _SIDES and isinstance(given.value, Length)}
-    if found is None or place is None or len(was) != len(_SIDES):
+    if found is None or place is None or not was:
         return ""
-    shorter, longer = sorted(was, key=lambda name: was[name].to("in").value)
+    inches = {name: side.to("in").value for name, side in was.items()}
+    shorter, longer = sorted(inches, key=inches.__getitem__)
     which, other = (longer, shorter) if found["which"].lower() in _THE_LONG else (shorter, longer)
-    unit = place.value.unit if isinstance(place.value, Length) else was[which].unit
-    size, beside = Length(place.value.value, unit).to("in").value, was[other].to("in").value
-    if was[longer].to("in").value == was[shorter].to("in").value or size == beside or (size > beside) != (which == longer):
+    size, beside = as_length(place.value, was[which].unit).to("in").value, inches[other]
+    if inches[longer] == inches[shorter] or size == beside or (size > beside) != (which == longer):
         return ""
-    told = {name: f"{float(side.value):g} {side.unit}" for name, side in was.items()}
-    told[which] = f"{found['n']}{'' if isinstance(place.value, Length) else f' {unit}'}"
-    return _with_sides(told)
+    return f"make it {_both(_with(was, which, found['n']))}"
 
 
-def _with_sides(told: dict[str, str]) -> str:
-    return f"make it {told['side']} by {told['other_side']}"
+def _sides(last: Asked) -> dict[str, Length]:
+    """Both sides of the frame by their names; none where one was not told."""
+    was = {name: last.givens[name].value for name in _SIDES if name in last.givens}
+    both = {name: side for name, side in was.items() if isinstance(side, Length)}
+    return both if len(both) == len(_SIDES) else {}
+
+
+def _apart(words: str, was: dict[str, Length]) -> list[tuple[str, float]]:
+    """How many times as large the one size that these words are is as each side, or it as that, the nearer first."""
+    place = whole(words)
+    if place is None or not was or place.value.value <= 0:
+        return []
+    sizes = {name: as_length(place.value, side.unit).to("in").value for name, side in was.items()}
+    apart = [(name, times_apart(sizes[name], side.to("in").value)) for name, side in was.items()]
+    return sorted(apart, key=lambda row: row[1])
+
+
+def _with(was: dict[str, Length], name: str, words: str) -> dict[str, str]:
+    """Both sides as they are said, one of them anew; a bare number in the unit that side had."""
+    place = whole(words)
+    bare = place is None or not isinstance(place.value, Length)
+    told = {key: f"{float(side.value):.10g} {side.unit}" for key, side in was.items()}
+    return {**told, name: f"{words} {was[name].unit}" if bare else words}
+
+
+def _both(told: dict[str, str]) -> str:
+    return f"{told['side']} by {told['other_side']}"

@@ -11,7 +11,7 @@ from assistant.asked_after import asked_after
 from assistant.asked_next import ASKED_NEXT
 from assistant.asked_of_it import OF_IT
 from assistant.counted_anew import counted_again, counted_anew
-from assistant.frame_after import another_frame, taped_across
+from assistant.frame_after import MEASURED_AGAIN, another_frame, taped_across
 from assistant.goes_on import goes_on
 from assistant.last_in_unit import last_in_unit
 from assistant.next_of_it import courses_of_it, nails_of_it, of_the_coil, rows_of, so_long_each
@@ -46,9 +46,6 @@ _OPEN = "how far open"
 _PUT_RIGHT = expression(r"^\W*(?:no|nope|nah|sorry|wait|actually|hang on|make it|i meant?)\b|\bit['’]?s\b", re.IGNORECASE)
 _COMMON = expression(r"\b(?:the|a) commons?\b", re.IGNORECASE)
 _IF_I = expression(r"\bif (?:i|we)\b", re.IGNORECASE)  # which supposes no other corner
-_MEASURED_AGAIN = ("square check", "out of square")
-_NEAR_IT = Fraction(1, 33)  # of a diagonal: so near to it, a length is that diagonal as it was measured
-_SIDES = ("side", "other_side")
 _WORKED_ON = ("cost", "weight", "conversion", "tape arithmetic", "squares", "can my saw cut it")  # which go on from an answer
 _THOSE_ROWS = expression(
     r"\b(?:those|these|them|that many)\b|\b(?:up|on|in|to|per) (?:each|every)\b"
@@ -285,7 +282,7 @@ def _same_named(c: Conversation, topic: Topic, question: Question, text: str) ->
 
 def _measured_again(c: Conversation, topic: Topic, question: Question) -> Asked | None:
     """The sides of the frame whose diagonal was just worked, for how far out of square that measures."""
-    if c.last is None or (c.last.topic.name, topic.name) != _MEASURED_AGAIN or not question.missing or question.unplaced:
+    if c.last is None or (c.last.topic.name, topic.name) != MEASURED_AGAIN or not question.missing or question.unplaced:
         return None
     sides = {n: Given(n, given.value, "earlier") for n, given in c.last.givens.items() if n in ("side", "other_side")}
     return Asked(topic, sides) if set(question.missing) <= sides.keys() and not sides.keys() & question.givens.keys() else None

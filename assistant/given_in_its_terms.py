@@ -10,7 +10,8 @@ from fractions import Fraction
 from typing import TYPE_CHECKING
 
 from assistant.heard_all import unheard
-from assistant.said_over import places_of, whole
+from assistant.metric_talk import any_metric
+from assistant.said_over import number_in, places_of, whole
 from intents.expressions import expression
 from intents.talk import numbers_in
 from solvers.quantities import Length
@@ -18,16 +19,16 @@ from solvers.quantities import Length
 if TYPE_CHECKING:
     from assistant.pending import Asked
 
-_LEAD = (
+LEAD = (
     r"\W*(?:(?:and|so|ok|okay|right|then|but|now|well|oh|ah|no|sorry|wait|hang on|hold on|actually|also|what if|what about|say"
     r"|how about|suppose|if|when|we|i|they|you|he|she|could|can|would|should|let['’]?s|please|just|did|do|had"
     r"|have)\b\W*|['’]d\b\W*)*"
 )
-_AGAIN = r"(?:[, ]+(?:instead|then|now|please|after all|again))*\W*"
+AGAIN = r"(?:[, ]+(?:instead|then|now|please|after all|again))*\W*"
 _FIRST_MARK = expression(  # start em at 15 1/4 instead
-    rf"{_LEAD}(?:start|starting|begin|beginning|kick off|pull|lay (?:it|them|'?em) out)(?:ing)?"
+    rf"{LEAD}(?:start|starting|begin|beginning|kick off|pull|lay (?:it|them|'?em) out)(?:ing)?"
     r"(?: (?:it|them|'?em|that|those|the (?:layout|marks|row|first (?:one|mark|stud))|off|out))* (?:at|from|on|with)"
-    rf" (?P<n>[^,;?]+?){_AGAIN}",
+    rf" (?P<n>[^,;?]+?){AGAIN}",
     re.IGNORECASE,
 )
 _PAST = expression(  # how long a ladder gets me 3 ft past the edge there
@@ -39,28 +40,28 @@ _PAST = expression(  # how long a ladder gets me 3 ft past the edge there
 _SIDES = ("left", "right")
 _AS_WORKED = 36  # inches past the landing, for which the page tells how long the ladder is
 _LAID_OUT = expression(
-    rf"{_LEAD}(?:lay|set|space|put|mark)(?: (?:it|them|'?em|those|the (?:studs|joists|rafters|jacks|straps|battens)))? out"
-    rf"(?: (?:at|on|to))?(?: an?)? (?P<n>[^,;?]+?)(?: cent(?:re|er)s?| on cent(?:re|er)| o\.?c\.?)?{_AGAIN}",
+    rf"{LEAD}(?:lay|set|space|put|mark)(?: (?:it|them|'?em|those|the (?:studs|joists|rafters|jacks|straps|battens)))? out"
+    rf"(?: (?:at|on|to))?(?: an?)? (?P<n>[^,;?]+?)(?: cent(?:re|er)s?| on cent(?:re|er)| o\.?c\.?)?{AGAIN}",
     re.IGNORECASE,
 )
 _CUT_AT = expression(  # and if I'd cut the two of them at 44, how far open then
-    rf"{_LEAD}cut(?: (?:the )?(?:two|both|pair|boards|pieces|lot|them|it|each)(?: (?:of them|boards|pieces"
+    rf"{LEAD}cut(?: (?:the )?(?:two|both|pair|boards|pieces|lot|them|it|each)(?: (?:of them|boards|pieces"
     rf"|of those))?)? (?:at|to|on)"
     r" (?P<n>[^,;?]+?)(?: degrees)?(?:[,;]? (?:and )?how (?:far|wide|much)(?: (?:open|apart|is it|would it be|gap|off|of a gap))*"
     r"(?: (?:then|now|would that be|is that|be))*)?"
-    rf"{_AGAIN}",
+    rf"{AGAIN}",
     re.IGNORECASE,
 )
 _STRETCH = expression(  # could I stretch it to 7 1/2 at the most on that wall, what would it come to
-    rf"{_LEAD}(?:stretch|go|run|push|open|let|take)(?: (?:it|them|that|the (?:exposure|reveal|courses)))?(?: (?:out|up|on))?"
+    rf"{LEAD}(?:stretch|go|run|push|open|let|take)(?: (?:it|them|that|the (?:exposure|reveal|courses)))?(?: (?:out|up|on))?"
     r" (?:to|as (?:far|much|big) as|up to) (?P<n>[^,;?]+?)"
     r"(?: (?:at (?:the )?most|at max|max(?:imum)?|tops|exposure|reveal|on (?:that|this|the) (?:wall|one|side)|there))*"
-    rf"{_AGAIN}(?:(?:and |so )?what(?:['’]?s| is| would| does| do| will)?(?: (?:it|that|i|they|the (?:exposure|reveal|courses)))?"
+    rf"{AGAIN}(?:(?:and |so )?what(?:['’]?s| is| would| does| do| will)?(?: (?:it|that|i|they|the (?:exposure|reveal|courses)))?"
     r"(?: (?:be|come|comes|work|works|get|end|out|to|up|at|with|then|even))*)?\W*",
     re.IGNORECASE,
 )
 _TAPED = expression(  # tape says 9'1" on this side. exposure there
-    rf"{_LEAD}(?:hm+\W+)?(?:the |my )?(?:tape|wall|that side|this side|other side)(?:['’]s)?(?: (?:says?|reads?|taped?|measures?"
+    rf"{LEAD}(?:hm+\W+)?(?:the |my )?(?:tape|wall|that side|this side|other side)(?:['’]s)?(?: (?:says?|reads?|taped?|measures?"
     r"|measured|came|comes|comes out|taped out|is|at|only|really|to|out))* (?P<n>[^,;?.]*?\d[^,;?.]*?)(?: (?:on|over|at"
     r"|for) (?:this|that|the)"
     r"(?: (?:other|far|back|front))? (?:side|wall|end|one))?[,;.]? (?:so |and )?(?:what(?:['’]?s"
@@ -74,7 +75,7 @@ _IS_THE_MOST = expression(  # what exposure do I end up with if 7 is the max
     re.IGNORECASE,
 )
 _NONE_OVER = expression(  # no row can be over 305 mind, that's the most; 300's the most a row can be
-    rf"(?:{_LEAD}(?:no|none|nothing)(?: (?:of (?:them|the [a-z]+)|rows?|courses?|boards?|reveals?|exposures?|one"
+    rf"(?:{LEAD}(?:no|none|nothing)(?: (?:of (?:them|the [a-z]+)|rows?|courses?|boards?|reveals?|exposures?|one"
     r"|tiles?|(?:can|to|should|must|may|is|be|show|go|goes|come|comes|out|at)))*"
     r" (?:over|more than|above|bigger than|past|higher than|deeper than|wider than|exceeding) (?P<n>[^,;?]+?)"
     r"|(?P<m>[^,;?]+?)(?:['’]?s| is| was) (?:the |my |our )(?:max(?:imum)?|most|biggest|limit)"
@@ -85,17 +86,17 @@ _NONE_OVER = expression(  # no row can be over 305 mind, that's the most; 300's 
     re.IGNORECASE,
 )
 _LONGER = 24  # times as long as what it falls is what falls, at the least
-_FALLS_SO = expression(rf"{_LEAD}(?:at |with |make it |it['’]s |falls? |drops? )?(?:an? )?(?P<n>[^,;?]+?){_AGAIN}", re.IGNORECASE)
+_FALLS_SO = expression(rf"{LEAD}(?:at |with |make it |it['’]s |falls? |drops? )?(?:an? )?(?P<n>[^,;?]+?){AGAIN}", re.IGNORECASE)
 _BY_THE_RUN = expression(
     r"\b(?:per|in|a|an|every|each|to the|for every|over)\s+(?:\d+ ?)?(?:feet|foot|ft|met(?:re|er)s?|m|yard)\b.*$", re.IGNORECASE
 )
 _OUT_SO_FAR = expression(  # what if I only pour it 11 feet out; suppose it stops at 9 foot
-    rf"{_LEAD}(?:it |the (?:slab|patio|path|drive|deck|concrete) )?(?:only |just )*(?:pour|poured|run|runs|take|bring|lay|pave"
+    rf"{LEAD}(?:it |the (?:slab|patio|path|drive|deck|concrete) )?(?:only |just )*(?:pour|poured|run|runs|take|bring|lay|pave"
     rf"|build"
     r"|go|goes|come|comes|carry|stretch|stop|stops|stopped|end|ends)(?: (?:it|them|that|the (?:slab|patio|path|drive|deck"
     r"|concrete)))?"
     rf"(?: (?:only|just|out|at|to|back|away|up to|as far as))* (?P<n>[^,;?]+?)(?: (?:out|wide|deep|long|away|back|from the"
-    rf" (?:house|wall)))*{_AGAIN}",
+    rf" (?:house|wall)))*{AGAIN}",
     re.IGNORECASE,
 )
 _UP_AT = expression(  # round the back it's 6 m up; the far gable's at 24 foot
@@ -108,14 +109,14 @@ _UP_AT = expression(  # round the back it's 6 m up; the far gable's at 24 foot
     re.IGNORECASE,
 )
 _BOTH_FACES = expression(  # both faces of the wall; inside and outside both, how many feet
-    rf"{_LEAD}(?:make it|do|with|for|trim(?:med|ming)?|case|it(?:['’]s)?|that(?:['’]s)?|them|on|goes? on| )*\W*"
+    rf"{LEAD}(?:make it|do|with|for|trim(?:med|ming)?|case|it(?:['’]s)?|that(?:['’]s)?|them|on|goes? on| )*\W*"
     r"(?:both (?:faces|sides) (?:of (?:the|that|each|every) walls?|in and out|inside and out(?:side)?)"
     r"|(?:both )?inside and out(?:side)?(?: both)?)(?: (?:then|now|as well|too))*"
     r"(?:[,;]? (?:so )?how (?:many|much)(?: (?:feet|foot|metres|meters|trim|is that|then|now))*)?\W*",
     re.IGNORECASE,
 )
 _WAS_RIGHT = expression(  # ok 8'11 was right, keep the 7 1/4
-    rf"{_LEAD}(?:the )?(?P<n>[^,;?]*?\d[^,;?]*?|[a-z -]+?) (?:was|is|were) (?:right|correct|ok|fine"
+    rf"{LEAD}(?:the )?(?P<n>[^,;?]*?\d[^,;?]*?|[a-z -]+?) (?:was|is|were) (?:right|correct|ok|fine"
     rf"|good)(?: (?:all along|after all|the first"
     r" time))?(?:,? (?:and |but )?(?:keep|leave|with|still) (?:the |that |it at |at )?(?P<keep>[^,;?]+?))?\W*",
     re.IGNORECASE,
@@ -147,13 +148,13 @@ _SIZED = expression(r"\d ?['’\"]?\s*(?:x|by|×)\s*\d|\bby\b", re.IGNORECASE)
 _ASIDE = expression(r"\bout of\b|\bas well\b|\btoo\b|['’]s\b", re.IGNORECASE)
 _AND = expression(r"\s+(?:n|&|\+)\s+", re.IGNORECASE)
 _BOARDS_LONG = expression(  # boards are 4.8 long, how many
-    rf"{_LEAD}(?:the |my |these |those )?(?:boards?|planks?|sticks?|lengths?)(?:['’]?re| are| come| comes| is|['’]s)(?: in| at)?"
+    rf"{LEAD}(?:the |my |these |those )?(?:boards?|planks?|sticks?|lengths?)(?:['’]?re| are| come| comes| is|['’]s)(?: in| at)?"
     r" (?P<n>[^,;?]+?)(?P<long> long| lengths)?(?:[,;.]? (?:so |and )?how many(?: (?:boards|do i need|is that|then))*)?"
-    rf"{_AGAIN}",
+    rf"{AGAIN}",
     re.IGNORECASE,
 )
 _BOTH_AS_TOLD = expression(  # both sides but only 19 ft each, where both are told already; it's 13'4" each, still the pair
-    rf"(?:{_LEAD}(?:both(?: sides| cheeks| of them)?|(?:the|that) pair|two sides)[, ]+(?:but |and )?(?:(?:they['’]re"
+    rf"(?:{LEAD}(?:both(?: sides| cheeks| of them)?|(?:the|that) pair|two sides)[, ]+(?:but |and )?(?:(?:they['’]re"
     rf"|it['’]s|at) )?"
     r"(?:(?:only|just|really) )*(?P<n>[^,;?]+?) (?:each|a side|per side|apiece)"
     r"|(?:[^,;?]*? was wrong,? )?(?:(?:it['’]s|they['’]re|make it|no) )*(?P<m>[^,;?]+?) (?:each|a side|per side"
@@ -171,8 +172,8 @@ _LEFT_OF_IT = expression(
 
 def first_mark(text: str, last: Asked) -> str:
     """Where the first mark of a row is to be."""
-    found = _FIRST_MARK.fullmatch(text)
-    return f"first mark at {found['n']}" if found is not None and whole(found["n"]) else ""
+    said = number_in(_FIRST_MARK, text)
+    return f"first mark at {said}" if said else ""
 
 
 def past_the_landing(text: str, last: Asked) -> str:
@@ -206,8 +207,8 @@ def laid_out_at(text: str, last: Asked) -> str:
 
 def cut_at(text: str, last: Asked) -> str:
     """What the saw was set to for both pieces of a joint: the two of them at 44 are no 2 degrees."""
-    found = _CUT_AT.fullmatch(text)
-    return f"cut at {found['n']} degrees" if found is not None and whole(found["n"]) else ""
+    said = number_in(_CUT_AT, text)
+    return f"cut at {said} degrees" if said else ""
 
 
 def most_exposed(text: str, last: Asked) -> str:
@@ -220,8 +221,8 @@ def most_exposed(text: str, last: Asked) -> str:
 
 def out_so_far(text: str, last: Asked) -> str:
     """How far out what falls comes."""
-    found = _OUT_SO_FAR.fullmatch(text)
-    return f"width {found['n']}" if found is not None and whole(found["n"]) else ""
+    said = number_in(_OUT_SO_FAR, text)
+    return f"width {said}" if said else ""
 
 
 def falls_so(text: str, last: Asked) -> str:
@@ -256,15 +257,15 @@ def boards_so_long(text: str, last: Asked) -> str:
     place = whole(found["n"]) if found is not None else None
     if found is None or place is None or not (found["long"] or isinstance(place.value, Length)):
         return ""
-    metric = any(isinstance(given.value, Length) and given.value.unit in ("mm", "cm", "m") for given in last.givens.values())
+    metric = any_metric(last)
     unit = "" if isinstance(place.value, Length) else " m" if metric else " foot"
     return f"how many {found['n']}{unit} boards"
 
 
 def taped_at(text: str, last: Asked) -> str:
     """How high a wall to be laid in courses was taped."""
-    found = _TAPED.fullmatch(text)
-    return f"height {found['n']}" if found is not None and whole(found["n"]) else ""
+    said = number_in(_TAPED, text)
+    return f"height {said}" if said else ""
 
 
 def was_right(text: str, last: Asked) -> str:

@@ -71,13 +71,13 @@ from assistant.openings_in_its_terms import counted_after, openings_otherwise
 from assistant.rate_in_its_terms import rate_of
 from assistant.rather_than import only_the_new
 from assistant.ratio_told import ratio_in
-from assistant.said_over import places_of, stem, times_apart, whole
+from assistant.said_over import number_in, places_of, stem, times_apart, whole
 from assistant.shape_in_its_terms import SLOPES, area_in_it, by_radius, corner_inside, in_twelve, outside_or_in
 from assistant.spaced_in_its_terms import (
     between_ends,
     courses_instead,
+    eaves_forgotten,
     fascia_is,
-    forgotten,
     gap_of,
     laid_in_fives,
     long_at,
@@ -199,18 +199,18 @@ def in_its_terms(text: str, last: Asked) -> str:
     ways = _BY_TOPIC.get(last.topic.name, ())
     if fuller := next((fuller for way in ways if (fuller := way(text, last))), ""):
         return fuller
-    eased = _EASED.fullmatch(text)
-    if eased is not None and whole(eased["n"]):
-        return f"make it {eased['n']}"
+    if eased := number_in(_EASED, text):
+        return f"make it {eased}"
     climbs = _CLIMBS.fullmatch(text)
     labels = {stem(word) for parameter in last.topic.parameters for word in parameter.label.split()}
     if climbs is not None and whole(climbs["n"]) and stem(climbs["what"].lower()) in labels:
         return f"with the {climbs['what']} at {climbs['n']}"
-    opened = _IN_IT.fullmatch(text) if "openings" in {p.name for p in last.topic.parameters} else None
+    has_openings = any(parameter.name == "openings" for parameter in last.topic.parameters)
+    opened = _IN_IT.fullmatch(text) if has_openings else None
     if opened is not None and numbers_in(opened["size"]):
         many = "a" if opened["n"].lower() in ("the", "an", "one") else opened["n"]
         return f"less {many} {opened['what']} {opened['size']}{' each' if opened['each'] else ''}"
-    if "openings" in {p.name for p in last.topic.parameters} and (out := openings_out(text, last) or counted_after(text, last)):
+    if has_openings and (out := openings_out(text, last) or counted_after(text, last)):
         return out
     if "openings" in last.givens and (many := openings_otherwise(text, last)):
         return many
@@ -299,8 +299,8 @@ def _up_to_the_nth(text: str, last: Asked) -> str:
 
 def _overhang_round(text: str, last: Asked) -> str:
     """The overhang of a roof, all round as it is taken."""
-    found = _ALL_ROUND.fullmatch(text)
-    return f"with {found['n']} overhang" if found is not None and whole(found["n"]) else ""
+    said = number_in(_ALL_ROUND, text)
+    return f"with {said} overhang" if said else ""
 
 
 def _each_otherwise(text: str, last: Asked) -> str:
@@ -335,7 +335,7 @@ _BY_TOPIC = {
     "bent flashing": (_off_a_coil,),
     "strips from a coil": (left_of_the_coil, _off_a_coil),
     "equal spacing": (gap_of, _so_wide, so_far_apart, so_many_spaced),
-    "rake length": (forgotten, tail_of, member_of),
+    "rake length": (eaves_forgotten, tail_of, member_of),
     "sloped length": (tail_of, member_of),
     "gable height": (member_of,),
     "gable area": (_with_its_wall, member_of),
@@ -361,7 +361,7 @@ _BY_TOPIC = {
     "sheets": (other_sheets,), "trim round openings": (door_as_usual, both_faces),
     "cut list": (more_forgotten, short_or_long_ones, some_made, pieces_so_long, other_sticks),
     "fasteners": (long_at, at_each_place, so_many_rows, boxes_of),
-    "roof area": (_overhang_round, forgotten), "divide evenly": (between_ends,),
+    "roof area": (_overhang_round, eaves_forgotten), "divide evenly": (between_ends,),
     "rake return": (fascia_is,), "jack rafters": (laid_in_fives,),
     "height of courses": (_up_to_the_nth,),
     "weight": (_each_otherwise, more_counted), "cost": (_each_otherwise, more_counted),

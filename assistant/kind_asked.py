@@ -9,7 +9,7 @@ from __future__ import annotations
 
 import re
 from dataclasses import dataclass
-from typing import TYPE_CHECKING, Any
+from typing import TYPE_CHECKING, Any, cast
 
 from assistant.also_asked import beside, said_so
 from assistant.look_for_change import READ_WITH
@@ -135,8 +135,11 @@ def hold_to_what_is_asked(c: Conversation, record: Record, text: str, before: St
     now = c.last
     if record["outcome"] != "answered" or last is None or now is None or before[0] is not None or not last.record.get("answer"):
         return
-    if now.record is not record or not _goes_on(now, last):
-        _made_another(c, record, before, text)
+    if now.record is not record:
+        return
+    if not _goes_on(now, last):
+        if now.topic is not last.topic and _MAKES_IT.match(text):  # it is what was worked before
+            _ask(c, record, before, f"I take that for a change of the {last.topic.name}: of what, {_givens_of(last)}?")
         return
     _across_the_coil(c, record, now, last, text)
     if c.last is None or c.last.record is not record:
@@ -145,52 +148,44 @@ def hold_to_what_is_asked(c: Conversation, record: Record, text: str, before: St
     if doubt := _doubt(now, last, text):
         _ask(c, record, before, doubt)
         return
-    if (whole := next((line for line in record["also"] if line["name"] == _with_it_all(record, now, text)), None)) is not None:
-        _answer_with(c, record, now, whole)
+    with_it_all = _with_it_all(now, text)
+    if (line := next((one for one in record["also"] if one["name"] == with_it_all), None)) is not None:
+        _answer_with(c, record, now, line)
         return
     asked = [kind for kind in KINDS if kind.asks.search(text)]
-    named = [kind for kind in asked if kind.called]
-    asked = named or asked  # how long the curve is, is no other length
-    if not asked:
-        line = _called_so(record, text) or _named_choice(record, now, text) or _the_one_count(record, text)
-        if line is not None:
-            _answer_with(c, record, now, line)
-        else:
-            _as_it_was_asked(record, now, last, _just_read(c, record, now), text)
+    if asked:
+        _hold_to_kinds(c, record, before, [kind for kind in asked if kind.called] or asked, text)  # a curve's is no other length
         return
-    if any(kind.fits(record["answer"]) for kind in asked):
-        other = _by_its_words(record, asked, text)
-        if other is not None:
-            _answer_with(c, record, now, other)
-        return
-    kind = asked[0]
-    found = _of_the_page(record, kind, text)
-    if found is not None:
-        _answer_with(c, record, now, found)
-        return
-    if now.topic is not last.topic:
-        return  # which was read from its own words
-    names = listed(dict.fromkeys(f"the {last.topic.parameter(name).label}" for name in told_of(last)))
-    _ask(c, record, before, f"You ask for {kind.said}, and what I have gives the {record['answer']['name']}: what is the number, "
-         f"{names}, or of another question?")  # fmt: skip
+    line = _called_so(record, text) or _named_choice(record, now, text) or _the_one_count(record, text)
+    if line is not None:
+        _answer_with(c, record, now, line)
+    else:
+        _as_it_was_asked(record, now, last, _just_read(c, record, now), text)
 
 
-def _made_another(c: Conversation, record: Record, before: State, text: str) -> None:
-    """Ask of a line that makes "it" something and was taken for a question of another topic: it is what was worked before."""
-    last, now = before[1], c.last
-    assert last is not None and now is not None
-    if now.record is record and now.topic is not last.topic and _MAKES_IT.match(text):  # type: ignore[attr-defined]
-        names = listed(dict.fromkeys(f"the {last.topic.parameter(name).label}" for name in told_of(last)))  # type: ignore
-        _ask(c, record, before, f"I take that for a change of the {last.topic.name}: of what, {names}?")  # type: ignore
+def _hold_to_kinds(c: Conversation, record: Record, before: State, asked: list[Kind], text: str) -> None:
+    """Make the answer of one of the kinds asked for, where the page has such a number; ask, with nothing changed, where not."""
+    now, last = cast("Asked", c.last), cast("Asked", before[1])
+    fits = any(kind.fits(record["answer"]) for kind in asked)
+    line = _by_its_words(record, asked, text) if fits else _of_the_page(record, asked[0], text)
+    if line is not None:
+        _answer_with(c, record, now, line)
+    elif not fits and now.topic is last.topic:  # another topic's was read from its own words
+        _ask(c, record, before, f"You ask for {asked[0].said}, and what I have gives the {record['answer']['name']}: what is the "
+             f"number, {_givens_of(last)}, or of another question?")  # fmt: skip
+
+
+def _givens_of(last: Asked) -> str:
+    return listed(dict.fromkeys(f"the {last.topic.parameter(name).label}" for name in told_of(last)))
 
 
 def _doubt(now: Asked, last: Asked, text: str) -> str:
     """What is asked about a line that one question can't hold as it was read; "" where it can."""
     if counted := _so_many_as_a_size(now, text):
         return f"What is “{counted}”: how many of that, or a size of it?"
-    for doubt in (temperature_or_humidity, priced_as_a_size, size_of_an_opening, least_of_another, openings_of_another):
-        if asked := doubt(now, last, text):
-            return asked
+    doubts = (temperature_or_humidity, priced_as_a_size, size_of_an_opening, least_of_another, openings_of_another)
+    if now.topic is last.topic and (asked := next((said for doubt in doubts if (said := doubt(now, last, text))), "")):
+        return asked
     if put := replaced_by_more(now, last, text):
         return f"Is “{put}” put to what there was, or in its place? Say that line again with the whole size."
     faces = faces_of_some(now, last, text)
@@ -324,10 +319,10 @@ def _just_read(c: Conversation, record: Record, now: Asked) -> str:
     return str(before["also"][0]["name"])
 
 
-def _with_it_all(record: Record, now: Asked, text: str) -> str:
+def _with_it_all(now: Asked, text: str) -> str:
     """The number that has in it what the line puts to the answer: plus the eight foot wall under it, of a gable."""
-    put = _PUTS_UNDER.match(text) is not None and any((now.topic.name, name) in _WHOLE for name in now.changed)
-    return next((_WHOLE[now.topic.name, name] for name in now.changed if put and (now.topic.name, name) in _WHOLE), "")
+    found = next((_WHOLE[now.topic.name, name] for name in now.changed if (now.topic.name, name) in _WHOLE), "")
+    return found if found and _PUTS_UNDER.match(text) else ""
 
 
 def _what_it_changes(record: Record, now: Asked, last: Asked) -> str:

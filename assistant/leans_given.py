@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from typing import TYPE_CHECKING
 
 from assistant.plain_lines import Plain
-from assistant.said_over import places_of
+from assistant.said_over import places_of, whole
 from assistant.several import told_of
 from intents.expressions import expression
 from intents.talk import numbers_in
@@ -70,8 +70,7 @@ _TAIL = expression(  # with a 450 tail on the end, measured level
 def tail_on_it(line: str, last: Asked) -> Iterator[Plain]:
     """The tail that a rafter has, wherever it is said to be: on the end, past the wall."""
     found = _TAIL.fullmatch(line) if any(p.label == "overhang" for p in last.topic.parameters) else None
-    places = places_of(found["n"]) if found is not None else []
-    if found is not None and len(places) == 1 and (places[0].start, places[0].end) == (0, len(found["n"])):
+    if found is not None and whole(found["n"]):
         yield Plain(f"with a {found['n']} overhang{found['how'] or ''}", told=found["n"])
 
 

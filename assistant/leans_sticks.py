@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from typing import TYPE_CHECKING
 
 from assistant.plain_lines import Plain
-from assistant.said_over import places_of, stem
+from assistant.said_over import as_length, stem, whole
 from assistant.several import told_of
 from intents.expressions import expression
 from intents.talk import numbers_in
@@ -34,11 +34,11 @@ def out_of_another(line: str, last: Asked) -> Iterator[Plain]:
     if found is None or stock is None or not isinstance(stock.value, Length):
         return
     said = _FOOTER.sub(" foot", found["n"])
-    places = places_of(said)
-    if len(places) != 1 or (places[0].start, places[0].end) != (0, len(said)):
+    place = whole(said)
+    if place is None:
         return
-    value, unit = places[0].value, _unit_of(stock.value)
-    long = value if isinstance(value, Length) else Length(value.value, unit)
+    value, unit = place.value, _unit_of(stock.value)
+    long = as_length(value, unit)
     if not isinstance(value, Length) and unit not in ("ft", "m"):
         return
     piece = last.givens["piece"].value

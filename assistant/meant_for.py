@@ -156,12 +156,12 @@ def names_no_new_given(rest: str, names: Iterable[str], last: Asked) -> bool:
 
 def labelled(wanted: Wanted, last: Asked) -> str:
     """The parameter whose whole name is said in the change, the longest name first; "" where none or two are."""
-    labels = {p.name: p.label.lower() for p in last.topic.parameters}
-    found = {n: label for n, label in labels.items() if re.search(rf"\b{re.escape(label)}(?:e?s)?\b", wanted.rest.lower())}
+    said, labels = wanted.rest.lower(), {p.name: p.label.lower() for p in last.topic.parameters}
+    found = {name: label for name, label in labels.items() if re.search(rf"\b{re.escape(label)}(?:e?s)?\b", said)}
     if not found:
         return _sized_alike(wanted, last)
     most = max(len(label.split()) for label in found.values())
-    longest = [name for name in found if len(labels[name].split()) == most]
+    longest = [name for name, label in found.items() if len(label.split()) == most]
     if any(set(label.split()) > set(found[name].split()) for name in longest for label in labels.values()):
         return ""  # "the second side" is the other side, and no side alone
     longest = longest if len(longest) == 1 else [name for name in longest if name in last.givens]  # feet to do, or holes

@@ -34,6 +34,11 @@ def told_in_metric(last: Asked) -> bool:
     return bool(units) and units <= METRIC_UNITS
 
 
+def any_metric(last: Asked) -> bool:
+    """Whether one length at least of the question before is metric."""
+    return any(isinstance(given.value, Length) and given.value.unit in METRIC_UNITS for given in last.givens.values())
+
+
 def pounds_as_money(text: str, last: Asked) -> str:
     """The line with its pounds for each of something as money, where the talk is metric: at nine pound each is at £9 each."""
     values = [given.value for given in last.givens.values()]

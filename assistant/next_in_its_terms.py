@@ -8,7 +8,9 @@ from __future__ import annotations
 import re
 from typing import TYPE_CHECKING
 
-from assistant.said_over import places_of, whole
+from assistant.meant_for import CALLED
+from assistant.metric_talk import any_metric
+from assistant.said_over import number_in, places_of, whole
 from assistant.several import TOGETHER
 from intents.expressions import expression
 from intents.talk import numbers_in
@@ -18,7 +20,7 @@ from solvers.slots import Layer
 if TYPE_CHECKING:
     from assistant.pending import Asked
 
-_LEAD = (
+LEAD = (
     r"\W*(?:(?:and|so|ok|okay|right|then|but|now|well|oh|ah|no|nah|sorry|wait|hang on|actually|also|what if|what about"
     r"|say|how about"
     r"|suppose|if|when|with)\b\W*)*"
@@ -27,18 +29,18 @@ _TAILS = r"(?:tails?|overhangs?|oversails?|eaves?)"
 _LEVEL = r"(?:,? (?:measured |taken |told )?(?:on the )?(?:level|flat|horizontal(?:ly)?))?"
 _TAIL = (
     expression(  # stick an eighteen inch tail on it measured level
-        rf"{_LEAD}(?:(?:i|we)(?:['’]ll)? )?(?:put|stick|add|give (?:it|them)|throw|chuck|leave|have|there['’]?s"
+        rf"{LEAD}(?:(?:i|we)(?:['’]ll)? )?(?:put|stick|add|give (?:it|them)|throw|chuck|leave|have|there['’]?s"
         rf"|it['’]?s got|it has|got)?"
         rf" ?(?:an? |one )?(?P<n>[^,;?]+?) (?:of )?{_TAILS}(?: on(?: (?:it|that|there|them))?| (?:to|at) (?:it"
         rf"|that))?{_LEVEL}\W*",
         re.IGNORECASE,
     ),
     expression(  # nah make that tail a foot
-        rf"{_LEAD}(?:make|call|put) (?:that|the|those|my) {_TAILS}(?: to| at)? (?P<n>[^,;?]+?){_LEVEL}(?: instead| then)?\W*",
+        rf"{LEAD}(?:make|call|put) (?:that|the|those|my) {_TAILS}(?: to| at)? (?P<n>[^,;?]+?){_LEVEL}(?: instead| then)?\W*",
         re.IGNORECASE,
     ),
     expression(  # and if it runs past the wall by 300 measured level
-        rf"{_LEAD}(?:it|they|that|the (?:board|rafter|rake|barge)s?)(?:['’]s)? (?:runs?|goes|go|sticks?|hangs?|sails?"
+        rf"{LEAD}(?:it|they|that|the (?:board|rafter|rake|barge)s?)(?:['’]s)? (?:runs?|goes|go|sticks?|hangs?|sails?"
         rf"|comes?|oversails?)"
         r"(?: (?:out|on))?(?: (?:past|over|beyond|by|the|wall|wall line|plate|it))* (?P<n>[^,;?]+?)"
         rf"(?: (?:past|over|beyond)(?: the)? (?:wall|plate|it))?{_LEVEL}\W*",
@@ -46,7 +48,7 @@ _TAIL = (
     ),
 )
 _NO_TAIL = expression(
-    rf"{_LEAD}(?:there(?:['’]?s| is| was| were| are)|it(?:['’]?s| has| had)|they(?:['’]ve)?)?(?: got)? ?(?:no"
+    rf"{LEAD}(?:there(?:['’]?s| is| was| were| are)|it(?:['’]?s| has| had)|they(?:['’]ve)?)?(?: got)? ?(?:no"
     rf"|without(?: an?| the)?) {_TAILS}"
     r"(?: (?:at all|on it|then|there))*\W*",
     re.IGNORECASE,
@@ -71,7 +73,7 @@ _BITE = expression(r"\b(?:bite|penetration|(?:goes?|gets?|going) in(?:to)?(?: th
 _HAS = expression(r"\b(?:got|have|has|only|is|are|use|used|using|with|ones?)\b", re.IGNORECASE)
 _ASKS = expression(r"\b(?:how much|what|whats|what['’]?s|how far|how deep)\b", re.IGNORECASE)
 _NO_LAYER = expression(
-    rf"{_LEAD}(?:there['’]?s )?no (?P<what>[a-z]+) (?:on|in|at) (?:this|that|the) (?:wall|one|side|job|house|end)\W*",
+    rf"{LEAD}(?:there['’]?s )?no (?P<what>[a-z]+) (?:on|in|at) (?:this|that|the) (?:wall|one|side|job|house|end)\W*",
     re.IGNORECASE,
 )
 _NICER = expression(  # my daughter says eight would look nicer
@@ -109,14 +111,14 @@ _SAME_AGAIN = expression(  # wall two is the same; the back one's exactly the sa
     re.IGNORECASE,
 )
 _LAYER_IS = expression(  # what if the foam's 1 inch; with 25 of foam
-    rf"{_LEAD}(?:(?:the |that )?(?P<what>foam|insulation|sheathing|plywood|ply|osb|siding|cladding|strapping|battens?|drywall"
+    rf"{LEAD}(?:(?:the |that )?(?P<what>foam|insulation|sheathing|plywood|ply|osb|siding|cladding|strapping|battens?|drywall"
     rf"|furring)"
     r"(?:['’]?s| is| was| were|['’]d be| at| goes to)(?: (?:only|really|actually|just))* (?P<n>[^,;?]+?))(?: (?:then|now|thick"
     r"|after all))*\W*",
     re.IGNORECASE,
 )
 _APART = expression(
-    rf"{_LEAD}(?:the )?(?:posts|newels|walls|jambs|columns)(?:['’]re| are| were| is| come)?(?: (?:really|only|actually"
+    rf"{LEAD}(?:the )?(?:posts|newels|walls|jambs|columns)(?:['’]re| are| were| is| come)?(?: (?:really|only|actually"
     rf"|just|more like))*"
     r" (?P<n>[^,;?]+?) apart(?: (?:instead|then|now))?\W*",
     re.IGNORECASE,
@@ -136,19 +138,19 @@ _END_TO_END = expression(  # four of those differences end to end
     re.IGNORECASE,
 )
 _STRETCH_SO = expression(  # I can stretch to 6 5/8, so make it 17 courses
-    rf"{_LEAD}(?:i|we)? ?(?:can|could|['’]ll)? ?(?:stretch|go|push|open)(?: (?:it|them))?(?: up"
+    rf"{LEAD}(?:i|we)? ?(?:can|could|['’]ll)? ?(?:stretch|go|push|open)(?: (?:it|them))?(?: up"
     rf"| out)? to (?P<n>[^,;?]+?)[,;.]? (?:so )?"
     r"(?:make it|call it|go(?: for| with)?|do|use|that['’]?s|say) (?P<count>\d{1,2}|[a-z]+) (?:courses|rows)\W*",
     re.IGNORECASE,
 )
 _STEPS = expression(r"(?=.*\bexposure\b).*\b(?:how much|what)\b.*\bsteps?\b", re.IGNORECASE)
 _LAPS = expression(  # boss wants foot laps
-    rf"{_LEAD}(?:(?:the )?[a-z]+ )?(?:wants?|needs?|says?|said|use|do|make it|make the|go(?:es)? with|reckons?|specs?) "
+    rf"{LEAD}(?:(?:the )?[a-z]+ )?(?:wants?|needs?|says?|said|use|do|make it|make the|go(?:es)? with|reckons?|specs?) "
     r"(?P<n>foot|[^,;?]+?) (?:end |side )?laps?(?: (?:instead|now|then|please))?\W*",
     re.IGNORECASE,
 )
 _DRIES = expression(  # and if that one dries from 15 down to 8
-    rf"{_LEAD}(?:it|that|that one|they|the (?:board|panel|wood|piece))(?:['’]s)? (?:dries|dried|goes|went|drops?|comes"
+    rf"{LEAD}(?:it|that|that one|they|the (?:board|panel|wood|piece))(?:['’]s)? (?:dries|dried|goes|went|drops?|comes"
     rf"|came|gets|got|swells"
     r"|shrinks|moves|climbs)(?: (?:out|up|down|back))? from (?P<n>[^,;?]+?)(?: (?:percent|%))? (?:down |up "
     r"|back )?to (?P<m>[^,;?]+?)"
@@ -167,7 +169,7 @@ def tail_of(text: str, last: Asked) -> str:
     if found is None or not whole(found["n"]) or _ALONG.search(text):
         return ""
     place = places_of(found["n"])[0]
-    metric = any(isinstance(g.value, Length) and g.value.unit in ("mm", "m", "cm") for g in last.givens.values())
+    metric = any_metric(last)
     unit = " mm" if metric and place.value.unit == "none" and place.value.value > _MOST_METRES else ""
     return f"with {found['n']}{unit} {called}{'' if called == 'overhang' else ' measured level'}"
 
@@ -250,8 +252,8 @@ def more_of_it(text: str, last: Asked) -> str:
     """Both sides, where one was worked; or so much more of what was asked for, at the back."""
     if _ONE_SIDE.fullmatch(text) or _SAME_AGAIN.fullmatch(text):
         return "two of those" if last.times == 1 and "sides" not in last.givens else ""
-    found = _ANOTHER.fullmatch(text) if last.topic.name in TOGETHER else None
-    return f"add {found['n']}" if found is not None and whole(found["n"]) else ""
+    said = number_in(_ANOTHER, text) if last.topic.name in TOGETHER else ""
+    return f"add {said}" if said else ""
 
 
 def in_footers(text: str, last: Asked) -> str:
@@ -265,19 +267,18 @@ def in_footers(text: str, last: Asked) -> str:
 
 def so_far_apart(text: str, last: Asked) -> str:
     """How far apart the posts are between which pieces stand."""
-    found = _APART.fullmatch(text)
-    return f"length {found['n']}" if found is not None and whole(found["n"]) else ""
+    said = number_in(_APART, text)
+    return f"length {said}" if said else ""
 
 
 def retaped(text: str, last: Asked) -> str:
     """A size that was taped again."""
     found = _RETAPED.fullmatch(text)
     labels = {word for name in last.givens for word in last.topic.parameter(name).label.split()}
-    near = {"wide": "width", "high": "height", "tall": "height", "long": "length", "deep": "depth"}
     if found is None or not whole(found["n"]):
         return ""
     how = found["how"].lower()
-    return f"make it {found['n']} {how}" if {how, near.get(how, how)} & labels else ""
+    return f"make it {found['n']} {how}" if {how, CALLED.get(how, how)} & labels else ""
 
 
 def end_to_end(text: str, last: Asked) -> str:

@@ -8,7 +8,7 @@ from __future__ import annotations
 import re
 from typing import TYPE_CHECKING
 
-from assistant.said_over import places_of, times_apart
+from assistant.said_over import places_of, times_apart, whole
 from intents.expressions import expression
 from intents.talk import numbers_in
 from solvers.quantities import Length, Money
@@ -149,16 +149,16 @@ def _priced(text: str, last: Asked) -> str:
     now = _PRICED_NOW.fullmatch(text)
     found = _AT_A_PRICE.fullmatch(text) or now
     prices = [given.value for given in last.givens.values() if isinstance(given.value, Money)]
-    said = places_of(found["n"]) if found is not None else []
-    if found is None or len(prices) != 1 or len(said) != 1 or (said[0].start, said[0].end) != (0, len(found["n"])):
+    said = whole(found["n"]) if found is not None else None
+    if found is None or len(prices) != 1 or said is None:
         return ""
-    words, value = said[0].words, said[0].value.value
+    words, value = said.words, said.value.value
     if now is not None and not now["even"] and len(words) == 1 and "." not in words[0]:
         return ""  # if they're 14 may count them
-    if isinstance(said[0].value, Length) and len(words) == _FEET_AND_INCHES:  # two ten, which may be of feet and inches
+    if isinstance(said.value, Length) and len(words) == _FEET_AND_INCHES:  # two ten, which may be of feet and inches
         feet, inches = (places_of(word) for word in words)
         value = feet[0].value.value * 100 + inches[0].value.value if feet and inches else value
-    elif said[0].value.unit != "none":
+    elif said.value.unit != "none":
         return ""
     near = [
         one for one in (value, value / 100) if min(one, prices[0].value) > 0 and times_apart(one, prices[0].value) <= _ONCE_MORE

@@ -8,6 +8,7 @@ import re
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
+from assistant.next_in_its_terms import LEAD
 from assistant.said_over import places_of, stem, times_apart, whole
 from intents.expressions import expression
 from intents.talk import numbers_in
@@ -17,11 +18,6 @@ from solvers.slots import Opening
 if TYPE_CHECKING:
     from assistant.pending import Asked
 
-_LEAD = (
-    r"\W*(?:(?:and|so|ok|okay|right|then|but|now|well|oh|ah|no|nah|sorry|wait|hang on|actually|also|what if|what about"
-    r"|say|how about"
-    r"|suppose|if|when|with)\b\W*)*"
-)
 _SO_MANY_OPENINGS = expression(  # forgot one, make it three windows; there's seven of em actually
     r"\W*(?:(?:and|so|ok|well|sorry|no|oh|wait|actually)\W+)*(?:(?:i )?(?:forgot|missed|miscounted)(?: one| some| it)?[,;.]? )?"
     r"(?:how many [a-z]+ )?(?:if )?(?:make (?:it|that)|there(?:['’]?s| are| is| were)|it['’]?s|we['’]?ve(?: got)?"
@@ -31,7 +27,7 @@ _SO_MANY_OPENINGS = expression(  # forgot one, make it three windows; there's se
     re.IGNORECASE,
 )
 _SOME_SIZED = expression(  # eight of them are 30 by 48; two of the windows are only 2 by 3
-    rf"{_LEAD}(?P<n>\d{{1,2}}|[a-z]+) of (?:(?:them|those|these|'?em)|the(?: [a-z]+)? (?P<what>windows|doors|openings))"
+    rf"{LEAD}(?P<n>\d{{1,2}}|[a-z]+) of (?:(?:them|those|these|'?em)|the(?: [a-z]+)? (?P<what>windows|doors|openings))"
     r"(?:['’]re| are| were)(?: (?:only|really|actually|just))* (?P<size>[^,;?]+?(?: by |x| x |×)[^,;?]+?)(?: (?:though"
     r"|not [^,;?]+))*\W*",
     re.IGNORECASE,
@@ -94,9 +90,8 @@ def _one_so_wide(text: str, last: Asked) -> str:
     if which == "height":
         new = f"{float(one.width.value):.10g} {one.width.unit} by {size}"
     if found["the"] or one.count == 1:
-        return f"make it {one.count} {one.what}{'s' if one.count > 1 else ''} {new}"
-    rest = one.count - 1
-    return f"make it {rest} {one.what}{'s' if rest > 1 else ''} {_size_of(one)} and 1 {one.what} {new}"
+        return f"make it {_so_many(one.count, one.what)} {new}"
+    return f"make it {_so_many(one.count - 1, one.what)} {_size_of(one)} and 1 {one.what} {new}"
 
 
 def _high_first(one: Opening, which: str, new: Quantity) -> bool:
@@ -127,12 +122,10 @@ def _some_of_another_size(text: str, last: Asked) -> str:
     many = int(said[0].value.value) if len(said) == 1 and isinstance(said[0].value, Number) else 0
     if found is None or not 0 < many < told[0].count or (found["what"] and stem(found["what"].lower()) != stem(told[0].what)):
         return ""
-    one = told[0]
-    rest, plural = one.count - many, "s" if many > 1 else ""
-    sizes = places_of(found["size"])
+    one, sizes = told[0], places_of(found["size"])
     unit = f" {one.width.unit}" if all(place.value.unit == "none" for place in sizes) and one.width.unit == "in" else ""
-    others = f"{rest} {one.what}{'s' if rest > 1 else ''} {_size_of(one)}"
-    return f"make it {others} and {many} {one.what}{plural} {found['size']}{unit}"
+    others = f"{_so_many(one.count - many, one.what)} {_size_of(one)}"
+    return f"make it {others} and {_so_many(many, one.what)} {found['size']}{unit}"
 
 
 def so_many_openings(text: str, last: Asked) -> str:
@@ -156,6 +149,10 @@ def one_opening_more(text: str, last: Asked) -> str:
     what = stem((found["what"] or found["that"]).lower())
     mine = [one for one in last.givens["openings"].value if stem(one.what) == what]
     return f"{mine[0].count + 1} {mine[0].what}s" if len(mine) == 1 else ""
+
+
+def _so_many(count: int, what: str) -> str:
+    return f"{count} {what}{'s' if count > 1 else ''}"
 
 
 def _size_of(one: Opening) -> str:

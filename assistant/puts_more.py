@@ -30,6 +30,7 @@ _LEAST = expression(r"\b(?:no|not|nothing|never) (?:less|smaller|narrower|shorte
 _SAYS_OF_AIR = expression(
     r"%|°|\b(?:per ?cent|percent|humid\w*|degrees?|deg|warm\w*|temp\w*|celsius|fahrenheit|outside|inside)\b", re.IGNORECASE
 )
+_OF_A_COUNT = ("cost", "weight")
 _NEAR = 1.5  # times as much, at most, of what a bare number may be another of
 _FACES = expression(r"\b(?:one|both|each|1|2|two) (?:sides?|faces?)\b", re.IGNORECASE)
 _CHANGES = expression(r"\b(?:make|change|turn|swap|now|instead|should be)\b", re.IGNORECASE)
@@ -103,7 +104,7 @@ def temperature_or_humidity(now: Asked, last: Asked, text: str) -> str:
     names = ("temperature", "humidity")
     was = [last.givens[name].value for name in names if name in last.givens]
     places = places_of(text)
-    if now.topic is not last.topic or len(was) != len(names) or not now.changed & {*names} or len(places) != 1:
+    if len(was) != len(names) or not now.changed & {*names} or len(places) != 1:
         return ""
     number, said = places[0].value.value, text[places[0].start : places[0].end]
     near = [number > 0 < one.value and max(number, one.value) <= _NEAR * min(number, one.value) for one in was]
@@ -116,7 +117,7 @@ def priced_as_a_size(now: Asked, last: Asked, text: str) -> str:
     """The price of each of what was counted, where it was taken for a size: at 18.40 each, of joists so far apart."""
     found = _PRICED.search(text)
     sizes = [now.givens[name].value for name in now.changed if name in now.givens]
-    if found is None or now.topic is not last.topic or not any(isinstance(size, Length) for size in sizes):
+    if found is None or not any(isinstance(size, Length) for size in sizes):
         return ""
     return f"Is “{found[0].strip()}” what each costs? Say “{found['n']} dollars each”, or say it again with its unit."
 
@@ -127,7 +128,7 @@ def size_of_an_opening(now: Asked, last: Asked, text: str) -> str:
     told = before is not None and isinstance(before.value, tuple) and bool(before.value)
     same = told and given is not None and given.value == before.value  # type: ignore[union-attr]
     sizes = [name for name in now.changed if name in now.givens and isinstance(now.givens[name].value, Length)]
-    if found is None or now.topic is not last.topic or not same or not sizes:
+    if found is None or not same or not sizes:
         return ""
     return f"Is that a size of the {found['what'].lower()}? Say how wide and how high it is, or tell me the wall's {sizes[0]}."
 
@@ -137,18 +138,15 @@ def least_of_another(now: Asked, last: Asked, text: str) -> str:
     found = _LEAST.search(text)
     labels = [now.topic.parameter(name).label for name in now.changed]
     bound = any("least" in label or "short" in label for label in labels)
-    if found is None or now.topic is not last.topic or not labels or bound:
+    if found is None or not labels or bound:
         return ""
     return f"I take no least {labels[0]}: is that what the {labels[0]} is? Say “the {labels[0]} is …” with the number."
-
-
-_OF_A_COUNT = ("cost", "weight")
 
 
 def openings_of_another(now: Asked, last: Asked, text: str) -> str:
     """Openings that change nothing of what is worked: less 2 openings 4 by 8, of what 38 sheets cost."""
     before, after = last.record.get("answer"), now.record.get("answer")
-    if now.topic.name not in _OF_A_COUNT or "openings" not in now.changed or now.topic is not last.topic:
+    if now.topic.name not in _OF_A_COUNT or "openings" not in now.changed:
         return ""  # a small window may leave as many sheets
     if not before or not after:
         return ""

@@ -44,6 +44,7 @@ _TOOK = expression(  # it took 6; that was 6 bags; say it took six of them
 )
 
 _PUTS_RIGHT = expression(r"\W*(?:no|nope|nah|sorry|wait|actually|make it|call it|hang on|hold on)\b", re.IGNORECASE)
+_CALLED = {"ft2": "square feet", "m2": "square metres", "in": "inches"}
 _NAMES = ("number used", "work done", "work to do")
 _SO_MANY = expression(rf"{_LEAD}{_N}{_THING}{_AGAIN}")  # what about 12 holes
 
@@ -95,7 +96,3 @@ def _fits(place: Place, old: Quantity) -> bool:
 def _in_unit(said: str, place: Place, old: Quantity) -> str:
     bare = place.value.unit == "none" and old.unit not in ("none", "count")
     return f"{said} {_CALLED.get(old.unit, old.unit)}" if bare else said
-
-
-_CALLED = {"ft2": "square feet", "m2": "square metres", "in": "inches"}
-

@@ -70,6 +70,17 @@ def whole(words: str) -> Place | None:
     return places[0] if len(places) == 1 and (places[0].start, places[0].end) == (0, len(words)) else None
 
 
+def as_length(told: Quantity, unit: str) -> Length:
+    """A length as it was told; a bare number in this unit."""
+    return told if isinstance(told, Length) else Length(told.value, unit)
+
+
+def number_in(shape: re.Pattern[str], text: str, name: str = "n") -> str:
+    """The words in which a line of this shape tells its one number; "" where it has another shape, or those tell more or less."""
+    found = shape.fullmatch(text)
+    return found[name] if found is not None and whole(found[name]) else ""
+
+
 def _thing(tokens: Sequence[Token], row: Reading) -> bool:
     """Whether what reads as a length is none: the foot of a ladder, 38 mm to inches."""
     one = row.end == row.start + 1 and tokens[row.start].text in ("foot", "inch")

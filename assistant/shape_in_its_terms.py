@@ -8,29 +8,24 @@ import re
 from typing import TYPE_CHECKING
 
 from assistant.counts_in_its_terms import said_length
-from assistant.said_over import places_of, whole
+from assistant.given_in_its_terms import AGAIN, LEAD
+from assistant.said_over import as_length, places_of, whole
 from intents.expressions import expression
 from solvers.quantities import Length
 
 if TYPE_CHECKING:
     from assistant.pending import Asked
 
-_LEAD = (
-    r"\W*(?:(?:and|so|ok|okay|right|then|but|now|well|oh|ah|no|sorry|wait|hang on|hold on|actually|also|what if|what about|say"
-    r"|how about|suppose|if|when|we|i|they|you|he|she|could|can|would|should|let['’]?s|please|just|did|do|had"
-    r"|have)\b\W*|['’]d\b\W*)*"
-)
-_AGAIN = r"(?:[, ]+(?:instead|then|now|please|after all|again))*\W*"
 _TURNED_OUT = expression(
-    rf"{_LEAD}(?:for |on )?(?:it['’]s |that['’]s )?(?:an? |the )?(?:outside|inside|external|internal)(?: (?:corner"
-    rf"|one))?{_AGAIN}", re.IGNORECASE
+    rf"{LEAD}(?:for |on )?(?:it['’]s |that['’]s )?(?:an? |the )?(?:outside|inside|external|internal)(?: (?:corner"
+    rf"|one))?{AGAIN}", re.IGNORECASE
 )
 _CORNER_OF_IT = expression(  # and the inside corner on that five sided one whats it measure
     r"(?!.*\b(?:saw|miter|mitre|set)\b).*\b(?:inside|internal|included|interior) (?:corner|angle)s?\b.*", re.IGNORECASE
 )
 _RADIUS = expression(
-    rf"{_LEAD}(?:it['’]s |that['’]s )?(?:(?:with )?(?:a |the )?radius(?: is| of|['’]s| was"
-    rf"| at)? (?P<n>[^,;?]+?)){_AGAIN}", re.IGNORECASE
+    rf"{LEAD}(?:it['’]s |that['’]s )?(?:(?:with )?(?:a |the )?radius(?: is| of|['’]s| was"
+    rf"| at)? (?P<n>[^,;?]+?)){AGAIN}", re.IGNORECASE
 )
 SLOPES = ("roof angle", "pitch from rise and run", "pitch of an angle")
 _IN_TWELVE = expression(
@@ -74,7 +69,7 @@ def by_radius(text: str, last: Asked) -> str:
     was = last.givens["across"].value if place is not None else None
     if place is None or not isinstance(was, Length):
         return ""
-    size = place.value if isinstance(place.value, Length) else Length(place.value.value, was.unit)
+    size = as_length(place.value, was.unit)
     return f"make it {said_length(Length(2 * size.value, size.unit))} across"
 
 

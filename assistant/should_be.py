@@ -12,7 +12,7 @@ from typing import TYPE_CHECKING
 from assistant.heard_all import unheard
 from assistant.meant_for import Wanted
 from assistant.nth_one import nth_one
-from assistant.said_over import Place, places_of
+from assistant.said_over import places_of, whole
 from intents.expressions import expression
 from intents.question import Heard, Question
 from solvers.quantities import Length
@@ -39,18 +39,12 @@ def should_be(text: str, last: Asked | None) -> Wanted | None:
     found = _ONE_IS_OTHER.fullmatch(text) if last is not None else None
     if found is None or last is None:
         return None
-    old = _one_number(found["old"])
-    if old is None or _one_number(found["new"]) is None or unheard(found["old"], last.givens.values()):
+    old = whole(found["old"])
+    if old is None or whole(found["new"]) is None or unheard(found["old"], last.givens.values()):
         return None
     if [place.value.value for place in places_of(last.text)].count(old.value.value) != 1:
         return None
     return Wanted(found["new"], found["old"], corrects=True, led=True)
-
-
-def _one_number(words: str) -> Place | None:
-    """The number that words are, and are no more than."""
-    said = places_of(words)
-    return said[0] if len(said) == 1 and (said[0].start, said[0].end) == (0, len(words)) else None
 
 
 def in_a_row(wanted: Wanted, last: Asked) -> list[Question]:

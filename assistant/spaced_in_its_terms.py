@@ -1,5 +1,5 @@
-"""What a line tells after things were spaced so far in from each end, or of a roof, a fascia and courses, in the terms of the
-topic: "make it 9" is nine of the things and not nine spaces, "forgot, the eaves hang out a foot" the overhang.
+"""What a line tells after things were spaced in a row, laid or fixed along a wall, or of a roof's edge, in the terms of the
+topic: "make it 9" is nine things set in from each end and no nine spaces, "forgot, the eaves hang out a foot" the overhang.
 """
 
 from __future__ import annotations
@@ -8,7 +8,8 @@ import re
 from fractions import Fraction
 from typing import TYPE_CHECKING
 
-from assistant.said_over import places_of, times_apart, whole
+from assistant.counts_in_its_terms import count_of
+from assistant.said_over import as_length, places_of, times_apart, whole
 from intents.expressions import expression
 from intents.talk import numbers_in
 from solvers.quantities import Count, Length
@@ -113,11 +114,9 @@ def _spaced(count: str, over: str, end: str) -> str:
 def _length_of(said: str, unit: str) -> Length | None:
     """A length that is told whole, in a unit where it is told with none."""
     place = whole(said)
-    if place is None or isinstance(place.value, Count):
+    if place is None or not (isinstance(place.value, Length) or place.value.unit == "none"):
         return None
-    if isinstance(place.value, Length):
-        return place.value
-    return Length(place.value.value, unit) if place.value.unit == "none" else None
+    return as_length(place.value, unit)
 
 
 def _with_unit(said: str, unit: str) -> str:
@@ -152,7 +151,7 @@ def gap_of(text: str, last: Asked) -> str:
     return f"{at_most} {_with_unit(said, 'in')}" if size.value > 0 else ""
 
 
-def forgotten(text: str, last: Asked) -> str:
+def eaves_forgotten(text: str, last: Asked) -> str:
     """What was forgotten of a roof: forgot, the eaves hang out a foot all round."""
     found = _FORGOT.fullmatch(text)
     places = places_of(found["rest"]) if found is not None and _OUT.search(found["rest"]) else []
@@ -168,7 +167,4 @@ def fascia_is(text: str, last: Asked) -> str:
 def courses_instead(text: str, last: Asked) -> str:
     """How many courses there are to be: 16 of them instead."""
     found = _COURSES.fullmatch(text)
-    place = whole(found["n"]) if found is not None else None
-    if found is None or place is None or place.value.unit != "none" or place.value.value.denominator != 1:
-        return ""
-    return f"make it {found['n']} courses" if place.value.value > 1 else ""
+    return f"make it {found['n']} courses" if found is not None and (count_of(found["n"]) or 0) > 1 else ""

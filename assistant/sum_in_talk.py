@@ -10,7 +10,7 @@ import re
 from typing import TYPE_CHECKING
 
 from assistant.names import SUM
-from assistant.said_over import places_of
+from assistant.said_over import places_of, whole
 from intents.expressions import expression
 from solvers.quantities import Quantity
 from solvers.sums import MINUS, PLUS, Sum, does_only
@@ -99,8 +99,7 @@ def _sizes(text: str) -> list[str]:
 
 
 def _one_size(text: str) -> bool:
-    places = places_of(text)
-    return len(places) == 1 and (places[0].start, places[0].end) == (0, len(text.strip(" .!?")))
+    return whole(text.rstrip(" .!?")) is not None
 
 
 def _share_of_told(text: str, last: Asked) -> str:
@@ -121,12 +120,11 @@ def _another_share(text: str, last: Asked) -> str:
     """A third, after a quarter of 11 foot 4 1/2: of the same length, in the unit that the line asks for."""
     share, taken = _ANOTHER_SHARE.fullmatch(text), _TAKEN.search(str(last.givens["sum"].value))
     length = taken["n"].strip(" .!?") if taken is not None else ""
-    said = places_of(length)
     if share is None or text.strip(" .!?").lower() == "half":  # which is of the answer
         return text
     if taken is None and re.match(rf"{_LEAD}what(?:['’]?s| is) ", text, re.IGNORECASE):  # what's a third, after 5/8 off 47
         return f"{_article(share['share'])}{share['share']} of that{share['unit'] or ''}"
-    if len(said) != 1 or (said[0].start, said[0].end) != (0, len(length)):
+    if whole(length) is None:
         return text
     return f"{_article(share['share'])}{share['share'].lower()} of {length}{share['unit'] or ''}"
 

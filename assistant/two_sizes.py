@@ -10,7 +10,7 @@ from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from assistant.meant_for import Wanted
-from assistant.said_over import Place, of_feet
+from assistant.said_over import Place, as_length, of_feet
 from assistant.usual import is_usual
 from intents.expressions import expression
 from intents.question import Heard, Question
@@ -58,7 +58,7 @@ def _sizes(wanted: Wanted, last: Asked) -> dict[str, Heard]:
         was = last.givens[name].value
         feet = not isinstance(size, Length) and of_feet(size.value, was, was.text)  # nine, in place of seven foot six
         unit = ("ft" if feet else was.unit) if said is None else "ft" if said.unit == "in" else said.unit
-        value = size if isinstance(size, Length) else Length(size.value, unit)
+        value = as_length(size, unit)
         givens[name] = Heard(replace(value, text=""), 0, len(wanted.rest), wanted.rest)
     return givens
 
@@ -74,8 +74,7 @@ def frame_of(places: list[Place], last: Asked) -> dict[str, Given]:
     """Both sides of a frame as a line tells them, a bare number in the unit that the one before it had."""
     sides = {}
     for name, place in zip(("side", "other_side"), places, strict=True):
-        unit = last.givens[name].value.unit
-        value = place.value if isinstance(place.value, Length) else Length(place.value.value, unit)
+        value = as_length(place.value, last.givens[name].value.unit)
         sides[name] = Given(name, replace(value, text=reading(value.value, value.unit)), "asked")
     return sides
 

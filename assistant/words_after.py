@@ -7,7 +7,7 @@ import re
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
-from assistant.said_over import Place, places_of, stem, times_apart
+from assistant.said_over import Place, as_length, places_of, stem, times_apart
 from assistant.several import told_of
 from assistant.units_kept import in_its_unit
 from assistant.who_says_so import SMALL
@@ -56,7 +56,7 @@ def by_words_after(wanted: Wanted, last: Asked) -> list[Question]:
         return []
     if value.value <= 0 or was.value <= 0:
         return []
-    now = value if isinstance(value, Length) else Length(value.value, was.unit)
+    now = as_length(value, was.unit)
     if times_apart(now.to("in").value, was.to("in").value) > _NEAR:
         return []
     words = text[places[0].start : places[0].end]
