@@ -103,8 +103,10 @@ ASKED: dict[str, Asks] = {
         (rf"\b(?:{_MANY})(?:gaps|spaces)\b", ("gaps",)),
         (rf"\bhow many (?!gaps|spaces)|\bhow many\W*$|{_HOW_MANY}", ("pieces",)),
     ),
-    "marks on centre": ((rf"{_LEFT}|\bhow far (?:is it )?(?:from"
-    "|to) the end\b", ("left after the last mark",)), (r"\blast (?:mark|one|line)\b", ("last mark",))),
+    "marks on centre": (
+        (rf"{_LEFT}|\bhow far (?:is it )?(?:from|to) the end\b", ("left after the last mark",)),
+        (r"\blast (?:mark|one|line)\b", ("last mark",)),
+    ),
     "strapping": (
         (rf"{_LINEAL}|\bin all\b|\btotal\b|\bhow (?:much|long)\b", ("total length",)),
         (

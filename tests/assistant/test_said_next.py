@@ -15,6 +15,7 @@ from tests.talking import last
         (("cut list stock 16, 4 at 52, 6 at 37 1/2", "how many sticks"), "Sticks of 16 feet: 3"),
         (("end cut along the rake for 7/12", "saw setting"), "Saw setting: 59.7"),
         (("marks on centre 16 in 20 foot", "how many"), "Marks: 16"),
+        (("marks at 16 along 14 foot", "how far to the end"), "Left after the last mark: 8 inches"),
         (("hip length 6/12 run 12", "plumb cut"), "Plumb cut of the hip: 19.5"),
         (("hip length 6/12 run 12", "the seat cut"), "Level cut of the hip: 70.5"),
         (("cladding boards 300 square feet 7 inch exposure 12 foot boards", "whats that in squares"), "Squares: 3.3"),
