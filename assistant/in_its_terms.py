@@ -73,6 +73,7 @@ from assistant.rather_than import only_the_new
 from assistant.ratio_told import ratio_in
 from assistant.said_over import number_in, places_of, stem, times_apart, whole
 from assistant.shape_in_its_terms import SLOPES, area_in_it, by_radius, corner_inside, in_twelve, outside_or_in
+from assistant.slope_in_its_terms import eave_on_it, end_cut_of_it, ridge_of_it
 from assistant.spaced_in_its_terms import (
     between_ends,
     courses_instead,
@@ -335,8 +336,8 @@ _BY_TOPIC = {
     "bent flashing": (_off_a_coil,),
     "strips from a coil": (left_of_the_coil, _off_a_coil),
     "equal spacing": (gap_of, _so_wide, so_far_apart, so_many_spaced),
-    "rake length": (eaves_forgotten, tail_of, member_of),
-    "sloped length": (tail_of, member_of),
+    "rake length": (eaves_forgotten, tail_of, member_of, eave_on_it),
+    "sloped length": (tail_of, member_of, eave_on_it, ridge_of_it), "step at the rake": (end_cut_of_it,),
     "gable height": (member_of,),
     "gable area": (_with_its_wall, member_of),
     "hip or valley length": (common_beside, member_of), "miter for a corner": (corner_in_pieces, left_open),

@@ -16,7 +16,9 @@ from assistant.look_for_change import READ_WITH
 from assistant.puts_more import (
     faces_of_some,
     least_of_another,
+    of_the_layer_put_in,
     openings_of_another,
+    other_sticks,
     priced_as_a_size,
     replaced_by_more,
     size_of_an_opening,
@@ -183,7 +185,8 @@ def _doubt(now: Asked, last: Asked, text: str) -> str:
     """What is asked about a line that one question can't hold as it was read; "" where it can."""
     if counted := _so_many_as_a_size(now, text):
         return f"What is “{counted}”: how many of that, or a size of it?"
-    doubts = (temperature_or_humidity, priced_as_a_size, size_of_an_opening, least_of_another, openings_of_another)
+    doubts = (temperature_or_humidity, priced_as_a_size, size_of_an_opening, least_of_another, openings_of_another,
+              other_sticks, of_the_layer_put_in)  # fmt: skip
     if now.topic is last.topic and (asked := next((said for doubt in doubts if (said := doubt(now, last, text))), "")):
         return asked
     if put := replaced_by_more(now, last, text):

@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from dataclasses import replace
 from fractions import Fraction
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Any
 
 from assistant.meant_for import said_bare
 from assistant.pending import Asked
@@ -26,7 +26,8 @@ if TYPE_CHECKING:
 _CONVERSION = "conversion"
 _ASKED = expression(
     r"\W*(?:(?:and|so|ok|now|or|please|what'?s|what is|whats|that|it|be|would|make it|give me|say it|how much is)\W+)*"
-    r"(?:in|to|into|as)\s+(?:degrees\s+)?((?:(?:square|sq\.?)\s+)?[a-z]+)(?:\s+please)?\W*",
+    r"(?:(?:in|to|into|as)|how (?:many|much)(?= litres| liters| gallons| kilos| pounds))"
+    r"\s+(?:degrees\s+)?((?:(?:square|sq\.?)\s+)?[a-z]+)(?: (?:is|are|of) (?:that|it|them|those|they))?(?:\s+please)?\W*",
     re.IGNORECASE,
 )
 _DECIMAL = expression(
@@ -74,8 +75,8 @@ def last_in_unit(c: Conversation, record: Record, text: str) -> bool:
         return True
     asked = _ASKED.fullmatch(text)
     kind, unit = _UNITS.get(" ".join(asked[1].lower().replace(".", "").split()), (None, "")) if asked else (None, "")
-    answer = c.last.record.get("answer") if c.last else None
-    if kind is None or not answer or answer["value"] is None or answer["unit"] not in kind.units:
+    answer = _of_kind(c.last.record, kind) if c.last and kind is not None else None
+    if kind is None or answer is None:
         return False
     if unit == "SQUARES" and c.last is not None and c.last.times == 1:  # with their waste, as a question of their own
         return False
@@ -87,6 +88,17 @@ def last_in_unit(c: Conversation, record: Record, text: str) -> bool:
     c.finish(record, [c.worked(Asked(topic, {}), givens)], Question(_CONVERSION))
     c.last = before  # what comes next changes the question, and not the unit
     return True
+
+
+def _of_kind(record: Record, kind: type[Quantity]) -> dict[str, Any] | None:
+    """The answer, where it has such a unit; beside a count, the one number that has: the volume of a sealant told in tubes."""
+    answer = record.get("answer")
+    if not answer or answer["value"] is None:
+        return None
+    if answer["unit"] in kind.units:
+        return answer
+    found = [line for line in record["also"] if line["unit"] in kind.units] if answer["unit"] == "count" else []
+    return found[0] if len(found) == 1 else None
 
 
 def _length_in(c: Conversation, record: Record, text: str) -> bool:

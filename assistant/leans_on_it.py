@@ -14,6 +14,7 @@ from typing import TYPE_CHECKING
 
 from assistant.heard_all import unheard
 from assistant.leans_rows import FIRST, ROWS, asked_instead
+from assistant.leans_squares import packs_of_squares
 from assistant.others_say import others_say
 from assistant.plain_lines import Plain, told_otherwise
 from assistant.record import become, blank, put_asked
@@ -41,13 +42,14 @@ def leans_on_it(c: Conversation, record: Record, text: str, before: State) -> No
     nothing = record["outcome"] in ("asks", "declined") or record["topic"] in ("compare", "remember")
     if len(text) > LONGEST or not (nothing or record["outcome"] == "answered"):
         return
-    if record["outcome"] == "declined" and outside_of(text) is not None:
-        return
     if before[0] is not None:
         rest_told(c, record, text, before)
         return
     last: Asked | None = before[1]  # type: ignore[assignment]
     if last is None or not last.record.get("answer") or record["topic"] == "remember":
+        return
+    plain = opened(text.strip(" .!?"))
+    if record["outcome"] == "declined" and outside_of(text) is not None and not packs_of_squares(plain, last):
         return
     own = nothing or record["topic"] == last.topic.name
     if own and last.topic.name in _MADE_OF and _of_before(c, record, text, before, last):

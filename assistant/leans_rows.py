@@ -11,6 +11,7 @@ from assistant.given_in_its_terms import past_otherwise
 from assistant.heard_all import unheard
 from assistant.leans_given import at_centres, by_radius, eave_long, in_fact, layer_not, on_its_scale, other_grain, tail_on_it
 from assistant.leans_openings import same_without
+from assistant.leans_squares import packs_of_squares, to_a_square
 from assistant.leans_sticks import out_of_another
 from assistant.plain_lines import Plain
 from assistant.said_over import places_of, stem
@@ -332,7 +333,7 @@ def asked_instead(line: str, last: Asked) -> str:
         return "How many of which piece more is that? Say the number and the length, with its unit."
     if under is not None and last.topic.name == "gable area" and not under["ask"]:
         return "Do you want the wall alone, or the gable and the wall together? Ask it with how wide and how high the wall is."
-    return past_otherwise(line, last)
+    return packs_of_squares(line, last) or past_otherwise(line, last)
 
 
 # which hold though the line was answered: as another number, or a sum
@@ -340,5 +341,5 @@ FIRST = (one_less, more_of_them, wall_under, out_of_another)
 ROWS: tuple[Callable[[str, Asked], Iterator[Plain]], ...] = (
     strips, none_of_it, nth_one, more_of_them, opening_with_them, one_less, through_all, all_of_them, sticks_for, still_to_do,
     on_its_scale, in_fact, layer_not, at_centres, by_radius, wall_under, eave_long, out_of_another, same_without, tail_on_it,
-    other_grain,
+    other_grain, to_a_square,
 )  # fmt: skip

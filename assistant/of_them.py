@@ -27,7 +27,7 @@ _OF_THEM = expression(
 
 def of_them(wanted: Wanted, last: Asked) -> list[Question]:
     """The last question with as many of what it counts as the line says; none where it counts no one thing."""
-    found = _OF_THEM.fullmatch(wanted.line or f"{wanted.lead}{wanted.rest}") if last.topic.name in COUNTED else None
+    found = _OF_THEM.fullmatch(wanted.line or f"{wanted.lead}{wanted.rest}") if last.topic.name in (*COUNTED, "cost") else None
     counts = [name for name, given in last.givens.items() if isinstance(given.value, Count) and given.source != "assumed"]
     said = places_of(found["n"]) if found is not None else []
     if len(counts) != 1 or len(said) != 1 or not isinstance(said[0].value, Number) or said[0].value.value.denominator != 1:

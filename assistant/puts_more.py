@@ -30,6 +30,14 @@ _LEAST = expression(r"\b(?:no|not|nothing|never) (?:less|smaller|narrower|shorte
 _SAYS_OF_AIR = expression(
     r"%|°|\b(?:per ?cent|percent|humid\w*|degrees?|deg|warm\w*|temp\w*|celsius|fahrenheit|outside|inside)\b", re.IGNORECASE
 )
+_SO_LONG = expression(  # 12s, of sticks: how long they are
+    r"\b(?:\d+s|eights|tens|twelves|fourteens|sixteens|eighteens|twenties|twenty[- ]?fours)\b(?! of\b)", re.IGNORECASE
+)
+_ALONE = expression(  # 2 inches instead
+    r"\W*(?:(?:and|no|ok|so|or|sorry|actually|make it|try|what about|how about|with|at)\W+)*[^,;?]*?\d[^,;?a-z]*"
+    r"(?:inch(?:es)?|in|mm|mil|cm)?(?: (?:instead|then|now|rather))*\W*",
+    re.IGNORECASE,
+)
 _OF_A_COUNT = ("cost", "weight")
 _NEAR = 1.5  # times as much, at most, of what a bare number may be another of
 _FACES = expression(r"\b(?:one|both|each|1|2|two) (?:sides?|faces?)\b", re.IGNORECASE)
@@ -153,3 +161,23 @@ def openings_of_another(now: Asked, last: Asked, text: str) -> str:
     if before["value"] != after["value"]:
         return ""
     return f"The openings change nothing of the {after['name']}: ask anew for what they are left out of, then go on from that."
+
+
+def other_sticks(now: Asked, last: Asked, text: str) -> str:
+    """What is asked about sticks of another length, where that was taken for how many there are: and with 12s, at 18.40 each."""
+    found = _SO_LONG.search(text)
+    if found is None or now.topic.name not in _OF_A_COUNT or "count" not in now.changed:
+        return ""
+    return f"Is “{found[0]}” how long they are? Then it takes another number of them: say how many, like “12 of them”."
+
+
+def of_the_layer_put_in(now: Asked, last: Asked, text: str) -> str:
+    """What is asked about a size alone, said after a layer was put in, where it was taken for another given: an inch of foam too,
+    2 inches instead."""
+    name = next(iter(now.changed), "")
+    if last.changed != {"layers"} or now.changed != {name} or name == "layers" or not _ALONE.fullmatch(text):
+        return ""
+    given = now.givens.get(name)
+    if given is None or not isinstance(given.value, Length):
+        return ""
+    return f"Is “{text.strip(' .!?')}” the layer, or the {now.topic.parameter(name).label}? Say its name with it."

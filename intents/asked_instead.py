@@ -19,6 +19,7 @@ from intents.question import Question, Reading
 from intents.reading import Dims
 from intents.second_reader import places_of
 from intents.words_against import (
+    asks_a_covering,
     asks_fixings,
     asks_how_open,
     by_area,
@@ -28,6 +29,7 @@ from intents.words_against import (
     laid_not_cut,
     no_area,
     of_an_area,
+    of_its_edge,
     of_lumber,
     of_one_riser,
     of_sheets,
@@ -86,6 +88,7 @@ _SAW_ANGLES = ("rake return", "peak joint", "rake to level joint", "plumb cut", 
 
 _BY_WORDS: dict[str, Callable[[Sequence[str]], bool]] = {  # topics that their words alone tell not to be asked
     PIECES: laid_not_cut, "polygon": sides_of_a_door, "strapping": cut_from_a_sheet,
+    "roof area": of_its_edge,
     "cut list": lambda words: "coil" in words,  # an apron of 6 and 4 out of a 3 foot coil
     "staggered joints": _STAGGERED.isdisjoint,
     "end cut along the rake": lambda words: _CUTS.isdisjoint(words) or asks_how_open(words),  # gables too, on the 24 ends
@@ -131,8 +134,8 @@ def asked_instead(chart: Chart, question: Question) -> bool:
     if gable_of_what(chart, question):
         return True
     if topic == "tape arithmetic":
-        lumber = of_lumber(chart, question) or _of_a_section(question)
-        return lumber or by_area(words) or _is_no_sum(words) or _signed_alone(chart) or _of_one_size(chart) or _asks_size(chart)
+        other = of_lumber(chart, question) or _of_a_section(question) or asks_a_covering(words)
+        return other or by_area(words) or _is_no_sum(words) or _signed_alone(chart) or _of_one_size(chart) or _asks_size(chart)
     if topic == "right triangle":
         return _asks_a_leg(chart, question)
     if topic in _LINES:

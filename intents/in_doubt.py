@@ -59,7 +59,7 @@ _PROPS = frozenset("brace strut prop kicker raker stay rafter".split())  # what 
 _REACHES = frozenset("reach reaches get gets touch touches go goes".split())
 _NOT_OF = {  # what speaks of another topic: a drop of moisture, the board along the rake
     "right triangle": frozenset("hip hips valley valleys span".split()),
-    "ladder footing": frozenset("overnight carry carries".split()),
+    "ladder footing": frozenset("overnight carry carries per".split()),
     "fall": frozenset("shrink shrinks shrinkage swell swells swelling moisture grain".split()),
     "gable courses": frozenset("fascia barge bargeboard rakeboard".split()),
 }

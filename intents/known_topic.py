@@ -8,7 +8,7 @@ from intents.chart import Chart
 from intents.only_way import sides_of_the_saw
 from intents.question import Question
 from intents.run_told import run_told
-from intents.saw_labels import one_way_and_other, reach_put_right
+from intents.saw_labels import named_before, one_way_and_other, reach_put_right
 from intents.sealed_round import TOPIC as SEALED
 from intents.sealed_round import sealed_round
 from solvers.slots import Parameter
@@ -22,6 +22,7 @@ def known_topic(chart: Chart, question: Question, topics: Mapping[str, tuple[Par
         sides_of_the_saw(chart, question)
         if not reach_put_right(chart, question):
             one_way_and_other(chart, question, topics)
+        named_before(chart, question, topics)
     if question.topic == SEALED:
         sealed_round(chart, [question], topics, known=True)
     run_told(chart, question)

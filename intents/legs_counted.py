@@ -7,7 +7,7 @@ from collections.abc import Mapping
 from dataclasses import replace
 from typing import Any
 
-from intents.chart import Chart
+from intents.chart import Chart, quantities
 from intents.question import Heard, Question
 from intents.second_reader import places_of
 from solvers.quantities import Length, Number
@@ -17,6 +17,10 @@ TOPIC = "bent flashing"
 _EACH, _EDGES = frozenset("each both either".split()), frozenset("edge edges side sides end ends".split())
 _TURNED = frozenset("hem hems hemmed hemming return returns lip lips kick kicks flange flanges turn turned dutch".split())
 _UP = frozenset("leg legs upstand upstands".split())
+_LED = frozenset("leg legs bends of at".split())
+_LEGS_SAID = _UP | frozenset("bend bends hem hems".split())
+_HEMS, _WIDEST_HEM = frozenset(("hem", "hems", "hemmed")), 2  # in
+_LONG, _TIMES = 24, 4  # in; as wide as no leg is, and so many times as wide as the next
 _NEAR = 6  # words from a size to the edges that it is on
 _PIECES = frozenset("piece pieces pcs pc of off lengths strips blanks needed wanted".split())  # these are counted
 _COUNTED = frozenset(("leg", "legs", "sides", "bends"))
@@ -56,6 +60,38 @@ def last_is_a_leg(chart: Chart, question: Question, _parameters: object) -> None
     if _PIECES.isdisjoint(chart.words[end : end + 2]):
         del question.givens["count"]
         question.givens[_LEGS] = replace(legs, value=whole.value, end=count.end, text=chart.text[legs.start : count.end])
+
+
+def long_as_it_is(chart: Chart, questions: list[Question], _topics: Mapping[str, Any]) -> None:
+    """How long a flashing is told to be before its legs is none of them: 48 inches long with 4 and 3 inch legs. A hem is small:
+    legs of 3 and a half inch hem are 3 and 1/2."""
+    for question in questions:
+        heard = question.givens.get(_LEGS)
+        if question.topic != TOPIC or heard is None or not isinstance(heard.value, tuple) or len(heard.value) < 2:
+            continue
+        legs = [leg for leg in heard.value if isinstance(leg, Length)]
+        long, *rest = [leg.to("in").value for leg in legs]
+        if len(legs) > 2 and long >= _LONG and long >= _TIMES * max(rest) and not _LEGS_SAID.isdisjoint(chart.words):
+            start, end = places_of(chart, heard)
+            if not _LED.isdisjoint(chart.words[max(0, start - 1) : start]):
+                continue  # legs of 24, 3 and 2
+            second = [r.start for r in quantities(chart, start, end)][1:2]
+            begins = chart.tokens[second[0]].start if second else heard.start
+            question.left = [*question.left, chart.said(start, second[0]) if second else legs[0].text]
+            heard = replace(heard, value=tuple(legs[1:]), start=begins, text=chart.text[begins : heard.end])
+            question.givens[_LEGS], question.swaps = heard, []
+        _small_hem(chart, question, heard)
+
+
+def _small_hem(chart: Chart, question: Question, heard: Heard) -> None:
+    """Three and a half inch hem, last of the legs: a leg of three, and half an inch of hem."""
+    end, (*legs, last) = places_of(chart, heard)[1], heard.value  # type: ignore[misc]
+    hemmed = not _HEMS.isdisjoint(chart.words[end - 1 : end + 1])
+    part, fraction = last.value // 1, last.value % 1
+    half = heard.text.lower().split(" and a ")[1:]
+    if hemmed and last.unit == "in" and last.value > _WIDEST_HEM and fraction and half:
+        both = (replace(last, value=part, text=f"{part} in"), replace(last, value=fraction, text=half[-1]))
+        question.givens[_LEGS], question.swaps = replace(heard, value=(*legs, *both)), []
 
 
 def on_each_edge(chart: Chart, questions: list[Question], _topics: Mapping[str, Any]) -> None:

@@ -55,6 +55,8 @@ _JOINED = frozenset("trim trims meet meets meeting into joint join joins frieze 
 _CURVES = frozenset("arc arch arched curve curved radius eyebrow".split())
 _ALONG = frozenset("the roof slope rafter along deck".split())
 _SLOPING = frozenset("ramp ramps slope sloped brace strut prop gangway plank guy rafter stringer hypotenuse".split())
+_LEANS = frozenset("rafter rafters tail tails brace strut prop stringer".split())  # what is measured along itself
+_OVER, _OFF = frozenset("over run runs out across horizontal horizontally plan".split()), frozenset(("off", "from", "to", "of"))
 _EXTREMES = frozenset("hottest coldest warmest coolest highest lowest".split())
 _HERE = frozenset("now today outside inside indoors here currently".split())
 _PLACES = (["in", "shop"], ["in", "the"], ["in", "here"], ["in", "my"], ["at", "the"], ["out", "here"], ["this", "morning"])
@@ -247,7 +249,13 @@ def _fall(chart: Chart, question: Question) -> None:
     no_ratio(chart, question)
     if not _SILLS.isdisjoint(chart.words) and _RUNS.isdisjoint(chart.words):
         no_inches(question.givens, "width", WIDEST_SILL)
-    heard = question.givens.get("pitch")
+    heard, width = question.givens.get("pitch"), question.givens.get("width")
+    if heard is not None and heard.value.unit == "deg" and width is not None and not _LEANS.isdisjoint(chart.words):
+        angle = replace(heard, value=Angle(heard.value.value, "deg", heard.text))
+        question.topic, question.swaps = "right triangle", []
+        level = any(word in _OVER or (word == "level" and before not in _OFF) for before, word in pairwise(["", *chart.words]))
+        question.givens = {"run" if level else "slope": width, "angle": angle, "wanted": Heard("RISE", 0, 0, "")}
+        return
     if heard is None or not heard.text.replace(" ", "").endswith("/12"):
         return
     ways = [way for way in (question.givens, *question.swaps) if "pitch" in way]

@@ -61,6 +61,7 @@ _NOT_OURS = frozenset(  # what no count is a rate of: people, and time
     ).split()
 )
 _TIMES = frozenset("day days hour hours minute minutes week weeks month months coats".split())
+_WHEN = frozenset("last this that other next".split())
 _NEEDED = frozenset("take takes need needs want wants use eat eats buy needed wanted used".split())
 _ELSE = frozenset(
     "cost costs paid pay price worth charge bill invoice code gate po room unit year old age phone order euro euros quid dollars"
@@ -164,7 +165,7 @@ def _asks(words: Sequence[str], rate: Rate) -> bool:
 def _found(chart: Chart) -> _Found | None:
     """The givens of a rate, and what is left out; None where the words leave more than one way."""
     line = counted_line(chart)
-    if line is None or len(line.told) < _PAIR or how_many_units(line.words) or not (_TIMES | _TWICE).isdisjoint(line.words):
+    if line is None or len(line.told) < _PAIR or how_many_units(line.words) or _timed(line.words):
         return None
     told, waste, left = _of_line(chart, line)
     rate = _rate(chart, line, told) if told else None
@@ -179,6 +180,12 @@ def _found(chart: Chart) -> _Found | None:
     if waste is not None:
         givens["waste"] = heard(chart, waste, Percent, "percent")
     return _Found(line, rate, givens, left)
+
+
+def _timed(words: Sequence[str]) -> bool:
+    """Whether it is of days or coats, or of both of something; last week only tells when that was."""
+    times = any(word in _TIMES and before not in _WHEN for before, word in pairwise(["", *words]))
+    return times or not _TWICE.isdisjoint(words)
 
 
 def _of_line(chart: Chart, line: CountedLine) -> tuple[list[Told], Told | None, list[str]]:

@@ -32,7 +32,7 @@ from intents.hips_told import hip_backwards
 from intents.labels_first import labels_first
 from intents.ladder_told import foot_told
 from intents.leaning_told import leaning_told
-from intents.legs_counted import legs_counted, none_out_of, on_each_edge
+from intents.legs_counted import legs_counted, long_as_it_is, none_out_of, on_each_edge
 from intents.lineal_told import lineal_told
 from intents.loads_told import loads_told
 from intents.money_sums import money_sums
@@ -68,9 +68,9 @@ _WORKS = (
     crown_told, leaning_sides, length_rather, roof_plan, roof_rather, wall_side, range_told, count_is_size, no_polygon,
     up_the_slope, legs_counted, conversion_told, money_sums, loads_told, no_use, gable_and_wall, said_anyway, lineal_told,
     pitch_after_at, two_tellers, counted_in_whole, at_a_stud, so_often, another_wall, from_each_end, sheets_told, foot_told,
-    bite_asked, gaps_counted, how_many_in, none_out_of, on_each_edge, no_gable_named, wall_long, feet_of_buildings, two_ends,
-    sealed_round, circle_area, balusters_told, rate_done, dew_at, rounded_rather, penetration_rather, told_by_topic,
-    not_its_answer,
+    bite_asked, gaps_counted, how_many_in, none_out_of, on_each_edge, long_as_it_is, no_gable_named, wall_long,
+    feet_of_buildings, two_ends, sealed_round, circle_area, balusters_told, rate_done, dew_at, rounded_rather,
+    penetration_rather, told_by_topic, not_its_answer,
 )  # fmt: skip
 
 

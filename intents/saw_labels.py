@@ -20,10 +20,11 @@ from solvers.slots import Parameter
 
 SAW = "can my saw cut it"
 _TILTS = frozenset("tilts tilt leans".split())
+_SWINGS = frozenset("swings swing turns".split())
 _NAMES = (
     dict.fromkeys("miter mitre mitres miters setting".split(), "setting")
     | dict.fromkeys(("bevel", "bevels"), "bevel")
-    | dict.fromkeys("limit limits stops stop max swings goes maxes tilts tilt leans".split(), "limit")
+    | dict.fromkeys("limit limits stops stop max swings turns goes maxes tilts tilt leans".split(), "limit")
 )
 _WAYS = frozenset(("way", "side", "direction"))
 _STOPS = frozenset("limit limits stop stops max maxes".split())
@@ -42,6 +43,11 @@ def saw_labels(chart: Chart, questions: list[Question], topics: Mapping[str, tup
         return
     sides_of_the_saw(chart, question)
     _either_side(chart, question)
+    named_before(chart, question, topics)
+
+
+def named_before(chart: Chart, question: Question, topics: Mapping[str, tuple[Parameter, ...]]) -> None:
+    """Hand the angles to the names that stand right before them, where each has one: miter is 40 bevel is 30."""
     told = _told(chart)
     parameters = {p.name: p for p in topics[SAW]}
     heard = {name: heard_as(chart, parameters[name], reading, True) for name, reading in told.items()}
@@ -133,7 +139,8 @@ def _told(chart: Chart) -> dict[str, Reading]:
         name = _name_before(chart.words, reading.start)
         if name in ("setting", "bevel"):
             of = name
-        limit = "bevel_limit" if of == "bevel" or _before(chart.words, reading.start) in _TILTS else "limit"
+        by = _before(chart.words, reading.start)
+        limit = "bevel_limit" if by in _TILTS or (of == "bevel" and by not in _SWINGS) else "limit"
         role = limit if name == "limit" else name
         if not role or role in found:
             return {}

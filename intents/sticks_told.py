@@ -41,6 +41,7 @@ _ELSE = frozenset(  # a row set out, a wall, a wage: no pieces of a stick
     "apart spacing spaced gap gaps every centre centres center centers exposure reveal perimeter waste percent cost price"
     " fence buy order".split()
 )
+_EVERY = frozenset(("every", thing) for thing in "piece one bit cut block slat length".split())
 _THICK, _WIDE = range(10, 101), range(15, 401)  # mm, of a section that is told in them
 _LONG_SIZES = (6, 8, 10, 12, 14, 16, 18, 20, 22, 24)  # ft, as a stick is called by: 2x12x20
 _NAME_AFTER = 3  # words from a count to the name of the sticks
@@ -53,7 +54,7 @@ _SHORTEST = 24  # in, of a stick
 
 def sticks_told(chart: Chart) -> Question | None:
     """The question of a line whose every number is a stick's, a piece's, the kerf, or how many sticks there are."""
-    if not _ELSE.isdisjoint(chart.words):
+    if any(word in _ELSE and (word, after) not in _EVERY for word, after in pairwise([*chart.words, ""])):
         return None
     sections, long = _sections(chart)
     left = aside(chart) & ~sections

@@ -14,6 +14,7 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 
 from intents.boxes_told import BOXES, boxes_outright, boxes_told
+from intents.bundles_told import bundles_told
 from intents.chart import Chart
 from intents.circle_told import circle_told, circumference_outright
 from intents.coil_told import coil_told, coils_counted
@@ -86,6 +87,7 @@ def outright(chart: Chart) -> Question | None:
         return chart.likely.get(topic, 0) >= POSSIBLE
 
     return (
-        (may_be(BOXES) and boxes_outright(chart)) or told_outright(chart) or (may_be(RATE) and rate_outright(chart))
+        (may_be(BOXES) and boxes_outright(chart)) or told_outright(chart) or bundles_told(chart)
+        or (may_be(RATE) and rate_outright(chart))
         or (may_be(CIRCLE) and circumference_outright(chart)) or unit_wanted(chart)
     )  # fmt: skip

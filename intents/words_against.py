@@ -14,6 +14,7 @@ from intents.second_reader import places_of
 from solvers.quantities import Length, Number
 from solvers.sums import TIMES, Sum
 
+_COVERINGS = frozenset("soffit siding cladding sheathing drywall plasterboard".split())
 _OPENS = frozenset("open opens gap gaps gapping".split())
 _HOW_WIDE = frozenset(("how", size) for size in ("far", "wide", "big", "much", "open"))
 _MOST_PACKS, _A_SQUARE = 6, frozenset((("a", "square"), ("per", "square"), ("each", "square"), ("to", "square")))
@@ -34,6 +35,15 @@ _DOORS = frozenset("door doors doorway doorways windows openings".split())
 _TURNED = frozenset("miter mitre miters mitres angle angles saw setting polygon degrees corner corners".split())
 _CUT_FROM = frozenset("stick sticks board boards length lengths stock footer footers from out cut cuts kerf off offcut".split())
 _CALLED_BY = expression(r"\b[12] ?[x×] ?(2|3|4|6|8|10|12)(?:s|'s)?\b")
+_ALONG_IT = frozenset("fascia gutter gutters guttering eavestrough starter flashing flashings bargeboard barge ridging".split())
+_ALONG_IT_TOO = frozenset((
+    ("drip", "edge"), ("ridge", "cap"), ("ridge", "caps"), ("rake", "edge"), ("ridge", "vent"), ("hip", "cap"), ("rake", "trim"),
+    ("ridge", "tiles"), ("ridge", "capping"), ("verge", "trim"), ("eaves", "trim"),
+))  # fmt: skip
+_OVER_IT = frozenset(
+    "area squares square shingles shingle roofing tiles slates felt underlay underlayment membrane sheathing decking ply plywood"
+    " osb sheets metal steel cover covers".split()
+)
 
 
 def asks_how_open(words: Sequence[str]) -> bool:
@@ -71,6 +81,12 @@ def of_one_riser(words: Sequence[str], question: Question) -> bool:
 def laid_not_cut(words: Sequence[str]) -> bool:
     """Whether what is counted along a length is laid or climbed, with no kerf between: 11 foot 4 of 4 inch tile."""
     return not _LAID.isdisjoint(words) and _CUT_FROM.isdisjoint(words)
+
+
+def asks_a_covering(words: Sequence[str]) -> bool:
+    """Whether the line ends in how much of what covers a face it takes, which is no sum: 40 foot eave at 16, how much soffit."""
+    end = [word for word in words if word not in ("?", "do", "i", "we", "need", "is", "that")][-3:]
+    return end[:2] == ["how", "much"] and end[-1] in _COVERINGS
 
 
 def by_area(words: Sequence[str]) -> bool:
@@ -120,3 +136,9 @@ def of_lumber(chart: Chart, question: Question) -> bool:
     if not isinstance(whole, Sum) or whole.operation != TIMES or not isinstance(whole.left, Number):
         return False
     return str(whole.left.value) in {found[1] for found in _CALLED_BY.finditer(chart.text.lower())}
+
+
+def of_its_edge(words: Sequence[str]) -> bool:
+    """Whether what goes along the edges of a roof is asked for, and nothing that covers it: drip edge for a 30 by 24 roof."""
+    along = not _ALONG_IT.isdisjoint(words) or not _ALONG_IT_TOO.isdisjoint(pairwise(words))
+    return along and _OVER_IT.isdisjoint(words)

@@ -23,7 +23,7 @@ SheetWidth = Annotated[
 ]  # fmt: skip
 SheetLength = Annotated[
     Length,
-    Slot("How long is a sheet?", unit="ft", bare=("ft", "in"), plain=20, least=2, most=20, name="sheet length",
+    Slot("How long is a sheet?", unit="ft", bare=("ft", "in"), plain=20, least=1, most=20, name="sheet length",
          cued=True, usual=(2, 16)),
 ]  # fmt: skip
 SheetThick = Annotated[

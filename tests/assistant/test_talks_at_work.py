@@ -57,7 +57,6 @@ def test_sheets_of_another_size_are_no_gable(line: str, count: int) -> None:
     [
         ("ceiling 13 by 21, how many sheets of drywall", "and the walls too, 8 foot high"),
         ("trim both sides of three doors, 32 by 80", "plus a window 36 by 48 one side"),
-        ("hip roof 40 by 24 with 5 in 12, area", "squares with 10 percent", "bundles at three a square"),
         ("roof 28 wide, 8/12, overhang 14, rafter length", "ridge is inch and a half, take half off"),
         ("3 tubes did 85 feet, 420 to go", "how many boxes of 12"),
     ],

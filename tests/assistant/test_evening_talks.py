@@ -1,0 +1,65 @@
+"""What a roof, a rafter and a saw are asked at the end of a day, and what such lines must not come to."""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.talking import last
+
+ROOF = "roof 44 by 28 at 5/12, squares"  # 44 × 28 × 13/12 = 1334.67 ft², a tenth more: 14.68 squares
+RAFTER = "rafter 5.4 m run 22.5 degrees"
+SAW = "the saw swings fifty and tilts forty five, miter is forty bevel is thirty, will it cut"
+
+
+@pytest.mark.parametrize(
+    ("lines", "topic", "value"),
+    [
+        ((ROOF, "bundles at 3 a square"), "by the same rate", 45),  # 44.04
+        ((ROOF, "3 bundles to the square", "4"), "by the same rate", 59),  # 58.7
+        ((ROOF, "how many bundles", "bundles at 3 a square"), "by the same rate", 45),
+        (("how many bundles for 22 and a half squares, three to a square",), "by the same rate", 68),  # 67.5
+        (("3 bundles a square, 22 squares, how many bundles",), "by the same rate", 66),
+        (("4 cans of stain did 1,000 sq ft of fence last week. How many cans for 3,350 sq ft?",), "by the same rate", 14),
+        (("hip roof 40 by 24 with 5 in 12, area", "squares with 10 percent", "bundles at three a square"), "by the same rate", 35),
+        (("header flashing 48 inches with 4 inch and 3 inch legs and a half inch hem, what girth",), "bent flashing", 7.5),
+        (("flashing legs 24 inches and 3 and 2, girth",), "bent flashing", 29),
+        ((RAFTER, "plus 600 eave"), "sloped length", 6494),  # 6000 / cos 22.5° = 6494.4
+        (("rafter 12 foot run 6/12", "plus a foot overhang"), "sloped length", 174.413),  # 13 ft × 1.118
+        (("step at the rake 8/12 6 inch exposure", "now the cut angle"), "end cut along the rake", 33.69),  # atan 8/12
+        (("a 45 inch rafter tail at 30 degrees, how much does it drop",), "right triangle", 22.5),  # 45 sin 30°
+        (("rafter at 18 degrees over 12 foot level, how much does it fall",), "right triangle", 46.788),  # 144 tan 18°
+        (("27.9 square metres in 2.4 m by 0.6 m sheets how many with 5% waste",), "sheets", 21),  # 29.3 / 1.44 = 20.3
+        (("I've twelve sticks at 16 ft and every piece is 42 in, 1/8 kerf. How many pieces in all?",), "pieces from a stick", 48),
+        (("sealant for 80 feet of 3/8 by 1/4 joint", "in litres"), "conversion", 1.4748),  # 90 cubic inches
+        (("how many 16 footers for 210 feet of trim with 10% waste", "at 18.40 each", "20 of them"), "cost", 368),
+    ],
+)  # fmt: skip
+def test_what_an_evening_brings(lines: tuple[str, ...], topic: str, value: float) -> None:
+    record = last(*lines)
+    assert record["topic"] == topic, record["say"]
+    assert record["answer"]["value"] == pytest.approx(value, rel=1e-4), record["say"]
+
+
+@pytest.mark.parametrize("line", [SAW, SAW.replace("is thirty", "of thirty"), "can my saw cut it"])
+def test_a_bevel_stands_with_the_number_after_its_name(line: str) -> None:
+    record = last(line) if line != "can my saw cut it" else last(line, "it swings 50, tilts 45, miter is 40 bevel is 30")
+    told = {given["name"]: given["value"] for given in record["givens"]}
+    assert (told["setting"], told["bevel"], told["saw limit"], told["saw tilt"]) == (40, 30, 50, 45)
+
+
+@pytest.mark.parametrize(
+    "lines",
+    [
+        ("drip edge for a 30 by 24 gable roof at 6/12 with 12 inch overhangs",),  # a length, and no area
+        ("ridge cap for a 40 by 28 roof at 8/12",),
+        ("how much fascia on a 30 by 24 gable roof at 6/12",),
+        ("per foot of a 40 foot eave",),  # no ladder
+        ("40 foot eave at 16 inch overhang how much soffit",),  # no 40 feet less 16 inches
+        ("how many 16 footers for 210 feet of trim with 10% waste", "at 18.40 each", "and with 12s"),  # no twelve of them
+        ("screw for 3/4 siding over 3/4 strap, 1 1/4 in the stud", "add 1 inch foam", "2 inches instead"),
+    ],
+)
+def test_asked_and_not_made_up(lines: tuple[str, ...]) -> None:
+    record = last(*lines)
+    assert record["outcome"] == "asks", record["say"]
+    assert record["answer"] is None
