@@ -35,7 +35,7 @@ from assistant.still_open import goes_on_from, hold_to_what_fell
 from assistant.tail_clauses import look_past_remarks
 from assistant.taken_first import TAKEN_FIRST
 from assistant.told_in_parts import told_in_parts
-from assistant.told_round import MOST_HEARD, TAKES, look_past_story, may_read, state_of
+from assistant.told_round import COSTLY, MOST_HEARD, TAKES, look_past_story, may_read, state_of
 from assistant.two_changes import two_changes
 from assistant.units_kept import on_known_scale, units_as_before
 from assistant.usual import is_it_meant, unusual
@@ -352,7 +352,7 @@ class Conversation:
 
     def worked(self, asked: Asked, givens: dict[str, Given]) -> Way:
         """One way worked, with what the job knows; what a question may do without must not change its answer."""
-        givens = choices.with_choices(self, asked.topic, givens)
+        givens, self.taken = choices.with_choices(self, asked.topic, givens), self.taken + COSTLY.get(asked.topic.name, 0)
         full, lean = (self.facts.fill(asked.topic.parameters, givens, lean) for lean in (False, True))
         way = Way(replace(asked, givens=full), worked_out(asked, full))
         if lean == full:

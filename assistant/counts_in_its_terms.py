@@ -41,7 +41,8 @@ _ROWS = expression(  # how many screws if there's 22 courses
     re.IGNORECASE,
 )
 _BOXES_OF = expression(  # no wait, these ones are boxes of 75
-    rf"{LEAD}(?:(?:these|those|this|the) (?:ones?|lot|screws|nails)? ?)?(?:(?:are|is|come|comes|came)(?: in)? )?(?:an? )?"
+    rf"{LEAD}(?:how many )?(?:(?:these|those|this|the) (?:ones?|lot|screws|nails)? ?)?"
+    r"(?:(?:are|is|come|comes|came)(?: in)? )?(?:an? )?"
     r"(?:boxe?s?|packs?|packets?|tubs?|pails?|cartons?) of (?P<n>[^,;?]+?)(?: (?:instead|then|now))?\W*",
     re.IGNORECASE,
 )
@@ -171,7 +172,10 @@ def so_many_rows(text: str, last: Asked) -> str:
 def boxes_of(text: str, last: Asked) -> str:
     """Other boxes, after how many it took of some: these ones are boxes of 75."""
     found = _BOXES_OF.fullmatch(text) if "box" in last.givens else None
-    return f"how many boxes of {found['n']}" if found is not None and count_of(found["n"]) else ""
+    if found is None or not count_of(found["n"]):
+        return ""
+    told = (last.record.get("answer") or {}).get("name") == "boxes"  # which would be packed in boxes again
+    return f"make it {count_of(found['n'])} to a box" if told else f"how many boxes of {found['n']}"
 
 
 def so_many_needed(text: str, last: Asked) -> str:

@@ -21,7 +21,7 @@ from assistant.likely_change import ALIKE, asks_something, asks_the_same
 from assistant.line_apart import without_opening
 from assistant.look_for_change import READ_WITH
 from assistant.record import become, blank, put_asked
-from assistant.said_over import places_of, stem
+from assistant.said_over import places_of, stem, whole
 from assistant.several import told_of
 from assistant.speech import spoken
 from assistant.spelled_out import spelled_out
@@ -137,9 +137,10 @@ def goes_back(c: Conversation, record: Record, text: str) -> bool:
     heard = heard if said and _SAID_AGAIN.search(heard) and _began(heard) == _began(said) else said
     for pattern in (_LINE, _ANYWAY, _AGAIN, _AGAIN_BARE, _NAMED) if said and c.earlier else ():
         found = pattern.fullmatch(said) or (pattern.fullmatch(heard) if pattern in (_AGAIN, _AGAIN_BARE) else None)
-        if found is None or [place.start for place in places_of(found["line"])][:1] == [0]:
+        line = _without_its_number(c, found["line"]) if found is not None else ""
+        if found is None or [place.start for place in places_of(line)][:1] == [0]:
             continue  # back to a value
-        for what, rest in _parted(found["line"]):
+        for what, rest in _parted(line):
             named = _meant(c, what, rest, bool(found["that"]))
             if pattern in (_ANYWAY, _NAMED) and c.last in named:
                 return False
@@ -152,6 +153,20 @@ def goes_back(c: Conversation, record: Record, text: str) -> bool:
         if pattern is _LINE and found["that"]:
             return _to_none(c, record, found["line"])
     return False
+
+
+def _without_its_number(c: Conversation, line: str) -> str:
+    """What is gone back to without the number it was told with: the 42 boards, of a question that had so many."""
+    words, _, rest = line.partition(" ")
+    first, thing = whole(words), re.match(r"[a-z]+", rest.lower())
+    if first is None or thing is None:
+        return line
+    had = [
+        asked for asked in c.earlier
+        if asked is not c.last and stem(thing[0]) in asked.things
+        and any(getattr(given.value, "value", None) == first.value.value for given in told_of(asked).values())
+    ]  # fmt: skip
+    return rest if had else line
 
 
 def _began(line: str) -> list[str]:

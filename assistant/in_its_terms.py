@@ -72,8 +72,8 @@ from assistant.rate_in_its_terms import rate_of
 from assistant.rather_than import only_the_new
 from assistant.ratio_told import ratio_in
 from assistant.said_over import number_in, places_of, stem, times_apart, whole
-from assistant.shape_in_its_terms import SLOPES, area_in_it, by_radius, corner_inside, in_twelve, outside_or_in
-from assistant.slope_in_its_terms import eave_on_it, end_cut_of_it, ridge_of_it
+from assistant.shape_in_its_terms import SLOPES, area_in_it, by_radius, corner_inside, in_twelve, outside_or_in, radius_over
+from assistant.slope_in_its_terms import eave_on_it, end_cut_of_it, going_of_it, ridge_of_it
 from assistant.spaced_in_its_terms import (
     between_ends,
     courses_instead,
@@ -82,6 +82,7 @@ from assistant.spaced_in_its_terms import (
     gap_of,
     laid_in_fives,
     long_at,
+    on_top_of_it,
 )
 from assistant.who_says_so import opened
 from intents.expressions import expression
@@ -123,9 +124,11 @@ _IN_IT = expression(  # theres a patio door in it 6 foot by 6 foot 8, take that 
 )
 _STICKS = expression(  # got five of those, so how many bars altogether
     rf"{_LEAD}(?:(?:i|we)(?:['’]?(?:ve|d)| have| had)? )?(?:got|have|with|there(?:['’]?s| are)) (?P<n>\d{{1,2}}|[a-z]+) of"
-    r" (?:those|them|these|'?em)(?: (?:lengths|sticks|bars|battens|boards))?[, ]+(?:and |so |then )*how many (?P<what>[a-z]+)"
-    r"(?: (?:is|are|do|will|would|can) (?:that|it|i|we|there)(?: (?:get|make|cut|have))?)?"
-    r"(?: (?:altog[a-z]+|in all|all told|in total|total|all up|then))*\W*",
+    r" (?:those|them|these|'?em)(?: (?P<long>[^,;?]{1,24}? (?:foot|ft|met(?:re|er)|m|mil|mm)))?"
+    r"(?: (?:lengths|sticks|bars|battens|boards))?[, ]+(?:and |so |then )*"
+    r"(?:how many (?P<what>[a-z]+)(?: (?:is|are|do|will|would|can) (?:that|it|i|we|there)(?: (?:get|make|cut|have))?)?"
+    r"(?: (?:altog[a-z]+|in all|all told|in total|total|all up|then))*"
+    r"|(?P<all>[a-z]+) (?:altog[a-z]+|in all|all told|in total|total|all up))\W*",
     re.IGNORECASE,
 )
 _EASED = expression(  # ease it to 7 degrees
@@ -274,10 +277,17 @@ def _by_ratio(text: str, last: Asked) -> str:
 def _sticks_in_all(text: str, last: Asked) -> str:
     """So many of the sticks, whose pieces are asked for; not where it is sticks that are asked."""
     found = _STICKS.fullmatch(text)
-    count = whole(found["n"]) if found is not None else None
-    if found is None or count is None or stem(found["what"].lower()) in ("stick", "length"):
+    said = "four" if found is not None and found["n"].lower() == "for" else found["n"] if found is not None else ""
+    if found is None or not whole(said) or stem((found["what"] or found["all"]).lower()) in ("stick", "length", "board"):
         return ""
-    return f"{found['n']} of those sticks"
+    place, stock = whole(found["long"]) if found["long"] else None, last.givens.get("stock")
+    if found["long"] and not (place and stock and isinstance(stock.value, Length) and _as_long(place.value, stock.value)):
+        return ""  # of those, which are others
+    return f"{said} of those sticks"
+
+
+def _as_long(one: object, other: Length) -> bool:
+    return isinstance(one, Length) and one.to("in").value == other.to("in").value
 
 
 def counted_to(nth: str) -> str:
@@ -343,8 +353,8 @@ _BY_TOPIC = {
     "hip or valley length": (common_beside, member_of), "miter for a corner": (corner_in_pieces, left_open),
     "fastener length": (bite_of, no_layer, layer_back), "build-out": (no_layer, layer_back),
     "fastener penetration": (layer_back,), "compound cut": (outside_or_in,), "water in a channel": (as_it_freezes,),
-    "polygon": (nicer_with, corner_inside), "circle": (area_in_it, by_radius),
-    **dict.fromkeys(("right triangle", *SLOPES), (in_twelve,)),
+    "arc": (radius_over,), "polygon": (nicer_with, corner_inside), "circle": (area_in_it, by_radius),
+    **dict.fromkeys(SLOPES, (in_twelve,)), "right triangle": (in_twelve, going_of_it),
     "fall": (out_so_far, falls_so),
     "end cut along the rake": (step_again,),
     "membrane rolls": (other_laps,), "cladding boards": (boards_so_long,),
@@ -364,6 +374,6 @@ _BY_TOPIC = {
     "fasteners": (long_at, at_each_place, so_many_rows, boxes_of),
     "roof area": (_overhang_round, eaves_forgotten), "divide evenly": (between_ends,),
     "rake return": (fascia_is,), "jack rafters": (laid_in_fives,),
-    "height of courses": (_up_to_the_nth,),
+    "height of courses": (_up_to_the_nth, on_top_of_it),
     "weight": (_each_otherwise, more_counted), "cost": (_each_otherwise, more_counted),
 }

@@ -26,6 +26,10 @@ _PRICED = expression(r"\bat \$?(?P<n>\d+\.\d\d) (?:each|apiece)\b", re.IGNORECAS
 _OF_AN_OPENING = expression(
     r"\b(?P<what>windows?|doors?|sliders?|openings?)(?:['’]?s| is| are| was| were|['’]re)\b", re.IGNORECASE
 )
+_OF_THE_WALL = expression(  # the wall's 3 high, same openings
+    r"\W*(?:(?:and|so|ok|no|but|now|the|that|sorry|actually)\W+)*(?:walls?|gable|height|length)(?:['’]?s| is| are)?\b",
+    re.IGNORECASE,
+)
 _LEAST = expression(r"\b(?:no|not|nothing|never) (?:less|smaller|narrower|shorter|under)(?: than)?\b|\bat least\b", re.IGNORECASE)
 _SAYS_OF_AIR = expression(
     r"%|°|\b(?:per ?cent|percent|humid\w*|degrees?|deg|warm\w*|temp\w*|celsius|fahrenheit|outside|inside)\b", re.IGNORECASE
@@ -136,7 +140,7 @@ def size_of_an_opening(now: Asked, last: Asked, text: str) -> str:
     told = before is not None and isinstance(before.value, tuple) and bool(before.value)
     same = told and given is not None and given.value == before.value  # type: ignore[union-attr]
     sizes = [name for name in now.changed if name in now.givens and isinstance(now.givens[name].value, Length)]
-    if found is None or not same or not sizes:
+    if found is None or not same or not sizes or _OF_THE_WALL.match(text):
         return ""
     return f"Is that a size of the {found['what'].lower()}? Say how wide and how high it is, or tell me the wall's {sizes[0]}."
 

@@ -48,6 +48,30 @@ _CALLED = {"ft2": "square feet", "m2": "square metres", "in": "inches"}
 _NAMES = ("number used", "work done", "work to do")
 _SO_MANY = expression(rf"{_LEAD}{_N}{_THING}{_AGAIN}")  # what about 12 holes
 
+_EACH = r"(?:each|apiece|(?:an?|per) [a-z]+)"
+_COSTS = expression(  # cost of those at one pound sixty four each; at 1.64 a block what's that come to
+    rf"{_LEAD}(?:(?:what do (?:they|those)|what['’]?s|what is|the|those|how much do they) )*"
+    r"(?:costs?|price)(?: (?:of|for) (?:those|them|these|it|the lot|all that))?(?: at)? (?P<n>[^,;?]+?)"
+    rf" {_EACH}\W*"
+    rf"|{_LEAD}at (?P<m>[^,;?]+?) {_EACH}[, ]+(?:so )?(?:what['’]?s (?:that|it) (?:come to|cost|run)|what do they cost|cost)\W*",
+    re.IGNORECASE,
+)
+_POUNDS = expression(r"(?P<pounds>[^ ]+|an?) pounds? (?:and )?(?P<pence>[^ ]+(?: [^ ]+)?)", re.IGNORECASE)  # one pound sixty four
+_PENCE = 100
+
+
+def costs_each(text: str, last: Asked) -> str:
+    """What the things just weighed cost, at so much each."""
+    found = _COSTS.fullmatch(text)
+    said = (found["n"] or found["m"]) if found is not None else ""
+    coins = _POUNDS.fullmatch(said)
+    if coins is not None:
+        pounds, pence = (whole({"a": "one"}.get(coins[name], coins[name])) for name in ("pounds", "pence"))
+        if pounds is None or pence is None or not pence.value.value < _PENCE:
+            return ""
+        said = f"{float(pounds.value.value + pence.value.value / _PENCE):.2f}"
+    return f"what do they cost at {said} each" if said and (coins is not None or whole(said)) else ""
+
 
 def rate_of(text: str, last: Asked) -> str:
     """So many for so much, said over with the one number that a line tells; "" where it tells none for certain."""

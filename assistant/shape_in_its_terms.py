@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING
 
 from assistant.counts_in_its_terms import said_length
 from assistant.given_in_its_terms import AGAIN, LEAD
-from assistant.said_over import as_length, places_of, whole
+from assistant.said_over import as_length, number_in, places_of, whole
 from intents.expressions import expression
 from solvers.quantities import Length
 
@@ -38,6 +38,12 @@ _AREA_OF_IT = expression(  # what area does that cover; how much does it cover
     r"\W*(?:(?:and|so|ok|then|now|well)\W+)*(?:what|how much|whats|what['’]s|how many (?:square|sq) (?:feet|ft|met(?:re"
     r"|er)s))\b[^\d]*"
     r"\b(?:area|covers?|square (?:feet|foot|ft|met(?:re|er)s))\b[^\d]*",
+    re.IGNORECASE,
+)
+
+_RADIUS_OVER = expression(
+    r"\W*(?:(?:and|so|ok|then|now|what['’]?s|the)\W+)*radius (?:again |then |now )?"
+    r"(?:with|for|over|if it['’]?s|on) (?:an? |the )?(?P<n>[^,;?]+?) (?:opening|span|chord|wide|width|across)\W*",
     re.IGNORECASE,
 )
 
@@ -82,3 +88,9 @@ def in_twelve(text: str, last: Asked) -> str:
         return ""
     rise, run = (said_length(leg) for leg in legs)
     return f"what pitch is a rise of {rise} over a run of {run}"
+
+
+def radius_over(text: str, last: Asked) -> str:
+    """The radius again over another opening: radius again with a 1350 opening."""
+    said = number_in(_RADIUS_OVER, text)
+    return f"make it {said} wide" if said else ""

@@ -32,6 +32,17 @@ _CUT = expression(
     r"(?: then| too| at that pitch)*\W*",
     re.IGNORECASE,
 )
+_GOING = expression(  # drop the going to 3200
+    rf"{_LEAD}(?:(?:what if|if|with|make|put|change|drop|take|shorten|stretch|say) )?(?:the |a |its |total )*going(?:['’]?s)?"
+    r"(?: (?:is|was|to|too|of|down to|up to|out to|at|only|now|should be))* (?P<n>[^,;?]+?)(?: (?:instead|now|then))*\W*",
+    re.IGNORECASE,
+)
+
+
+def going_of_it(text: str, last: Asked) -> str:
+    """How far a stair goes, which is the run of its triangle."""
+    said = number_in(_GOING, text)
+    return f"make the run {said}" if said else ""
 
 
 def eave_on_it(text: str, last: Asked) -> str:

@@ -73,6 +73,13 @@ _COURSES = expression(  # and if I run 16 of em instead, what's the exposure
     re.IGNORECASE,
 )
 
+_ON_TOP = expression(
+    r"\W*(?:(?:and|so|ok|then|now)\W+)*(?:plus|add|put|with|and)(?: an?| the)? (?P<n>[^,;?]*?\d[^,;?]*?"
+    r"(?:inch(?:es)?|in|mm|mil|mils|cm|foot|ft|feet|m|met(?:re|er)s?))(?: (?:thick|deep|high))?(?: [a-z]+){0,2}?"
+    r"(?: (?:on top|over|above|up top)(?: of)?(?: (?:that|it|them|those|the lot))?)\W*",
+    re.IGNORECASE,
+)
+
 
 def between_ends(text: str, last: Asked) -> str:
     """The question again of things set in from each end, with another number of them, another length or end."""
@@ -168,3 +175,10 @@ def courses_instead(text: str, last: Asked) -> str:
     """How many courses there are to be: 16 of them instead."""
     found = _COURSES.fullmatch(text)
     return f"make it {found['n']} courses" if found is not None and (count_of(found["n"]) or 0) > 1 else ""
+
+
+def on_top_of_it(text: str, last: Asked) -> str:
+    """What is laid on top of courses, put to how high they come: plus a 140 mil lintel on top of that."""
+    found = _ON_TOP.fullmatch(text)
+    place = whole(found["n"]) if found is not None else None
+    return f"add {found['n']} to that" if found is not None and place is not None and isinstance(place.value, Length) else ""

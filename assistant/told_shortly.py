@@ -19,6 +19,7 @@ from assistant.meant_for import said_bare
 from assistant.metric_talk import pounds_as_money
 from assistant.names import SUM
 from assistant.of_its_question import kept_in_words, of_its_question
+from assistant.rate_in_its_terms import costs_each
 from assistant.said_at_length import said_at_length
 from assistant.said_over import places_of
 from assistant.spelled_out import spelled_out
@@ -41,6 +42,7 @@ _UNIT = expression(
     re.IGNORECASE,
 )
 _BACK = expression(r"\W*(?:(?:no|ok|and|then|so|now|right|actually)\W+)*back to (?:the |an? )?(?P<rest>.+)", re.IGNORECASE)
+_MORE = expression(r"[,;:]\s")  # back to the 42 boards, how many boxes
 _BESIDE = expression(
     r"\bthe one (?=(?:beside|next|on|at|by|over|opposite|across|behind|above|below|round|around)\b)", re.IGNORECASE
 )
@@ -189,6 +191,8 @@ def told_shortly(text: str, last: Asked | None, waits: bool) -> str:
     if last is None or not last.record.get("answer") or len(text) > LONGEST:
         return text
     text = _without_what_stays(text, last)
+    if last.topic.name == "weight" and not waits and (priced := costs_each(text, last)):
+        return priced  # a bare number there weighs
     text = in_figures(pounds_as_money(_respelt(spelled_out(_in_one_spelling(text, last))), last), last)
     text = _AFTER_ALL.sub("", _SUCH.sub(r"\1", _BESIDE.sub("the other ", text))) if numbers_in(text) else text
     text = _AT_ALL.sub(r"\1", _HOUSE.sub(r"\1 \2", _OUT_OF_A.sub(r"\1from a ", text) if last.topic.name in _CUT else text))
@@ -219,7 +223,8 @@ def _in_fuller_words(text: str, last: Asked) -> str:
     unit, back, parts, taken = (pattern.fullmatch(text) for pattern in (_UNIT, _BACK, _PARTS, _TAKEN))
     if unit and not _unit_open(last):
         return f"in {_CALLED.get(unit['unit'].lower(), unit['unit'])}"
-    if back and len(numbers_in(text)) == 1 and [place.start for place in places_of(back["rest"])][:1] == [0]:
+    value = back and len(numbers_in(text)) == 1 and not _MORE.search(back["rest"])
+    if back and value and [place.start for place in places_of(back["rest"])][:1] == [0]:
         return f"make it {back['rest']}"
     if back and any(issubclass(p.kind, Choice) and back["rest"].upper() in p.kind.__members__ for p in last.topic.parameters):
         return str(back["rest"])

@@ -29,7 +29,7 @@ if TYPE_CHECKING:
     from assistant.conversation import Conversation
 
 LONGEST = 120  # characters of such a line
-MOST = 2  # places at which it is parted
+MOST = 1  # place at which it is parted, the first with a number on either side: of 9,132 lines two were good by a second
 _PARTS = expression(r"\s*[,;.]?\s+(?:and|but|with|also|plus|then|n)\s+(?:then |also |now )?|\s*[,;.]\s+", re.IGNORECASE)
 _NOT = expression(r"(?:not|no|instead|rather)\b", re.IGNORECASE)
 _DROPS = expression(

@@ -18,7 +18,7 @@ from intents.fitting import TAKEN
 from intents.number_words import TAPE
 from intents.question import Heard, Question
 from intents.talk import numbers_in
-from solvers.quantities import Angle, Area, Length, Pitch, Quantity, Temperature, TemperatureChange, Volume
+from solvers.quantities import Angle, Area, Length, Pitch, Quantity, Temperature, TemperatureChange, Volume, Weight
 from solvers.registry import Topic
 from solvers.slots import Given, Opening, Slot
 from solvers.sums import Measure
@@ -31,7 +31,7 @@ UNITS = {"feet": "ft", "foot": "ft", "inches": "in", "inch": "in", "millimetres"
 _DECIMAL = expression(r"\d\.\d|\bpoint\b", re.IGNORECASE)
 _SCALE = {"degF": "F", "dF": "F", "degC": "C", "dC": "C"}
 _SCALE_SAID = expression(r"(?:\d|°|\b)(?:f|c|fahrenheit|celsius|centigrade)\b", re.IGNORECASE)
-BY_UNIT = (Length, Pitch, Angle, Area, Temperature, Volume)  # what a bare number says nothing of until its unit is known
+BY_UNIT = (Length, Pitch, Angle, Area, Temperature, Volume, Weight)  # what a bare number says nothing of until its unit is known
 
 
 def openings(value: object) -> bool:

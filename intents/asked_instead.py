@@ -60,7 +60,6 @@ _RISES = frozenset(
 )
 _BOUGHT = ("weight", "cost")  # of so many, which are never what is asked there
 _GOODS = frozenset("boards planks sheets panels sticks lengths battens bundles rolls tubes boxes".split())
-_AREAS = ("wall area", "gable area")
 _OF_A_GABLE = frozenset("gable gables gabled triangle triangles triangular peak end ends dormer dormers point top".split())
 _STAGGERED = frozenset(
     "joint joints stagger staggers staggered staggering butt butts butting seam seams offset offsets shift shifted pattern row"
@@ -86,6 +85,8 @@ _SAW_ANGLES = ("rake return", "peak joint", "rake to level joint", "plumb cut", 
                "corner in several pieces", "polygon", "compound cut", "roof angle")  # fmt: skip
 
 
+_TILES = frozenset("tile tiles paver pavers".split())
+_VENTS = frozenset("vent vents louver louvers louvre louvres".split())
 _BY_WORDS: dict[str, Callable[[Sequence[str]], bool]] = {  # topics that their words alone tell not to be asked
     PIECES: laid_not_cut, "polygon": sides_of_a_door, "strapping": cut_from_a_sheet,
     "roof area": of_its_edge,
@@ -136,8 +137,8 @@ def asked_instead(chart: Chart, question: Question) -> bool:
     if topic == "tape arithmetic":
         other = of_lumber(chart, question) or _of_a_section(question) or asks_a_covering(words)
         return other or by_area(words) or _is_no_sum(words) or _signed_alone(chart) or _of_one_size(chart) or _asks_size(chart)
-    if topic == "right triangle":
-        return _asks_a_leg(chart, question)
+    if topic in _BY_QUESTION:
+        return _BY_QUESTION[topic](chart, question)
     if topic in _LINES:
         return _asks_sheets(words)
     if topic == BOARDS:
@@ -150,13 +151,7 @@ def asked_instead(chart: Chart, question: Question) -> bool:
         return True
     if topic in _BOUGHT:
         return any(trio[:2] == ("how", "many") and trio[2] in _GOODS for trio in zip(words, words[1:], words[2:], strict=False))
-    if topic in _AREAS:
-        return _asks_side(chart, question)
-    if topic == "equal spacing":
-        return _counts_the_gaps(chart, question)
-    if topic == "balanced panels":
-        return _so_many_panels(chart, question)
-    return topic == "divide evenly" and (_so_long_each(chart, question) or of_one_riser(words, question))
+    return False
 
 
 def _tells_no_money(words: Sequence[str], question: Question) -> bool:
@@ -377,3 +372,21 @@ def _so_long_each(chart: Chart, question: Question) -> bool:
     things = between[:-1]
     told = 0 < len(things) <= _NEAR and between[-1] in _EACH
     return told and all(word.isalpha() for word in things) and _OF_IT.isdisjoint(things)
+
+
+def _no_even_parts(chart: Chart, question: Question) -> bool:
+    """Whether what is parted was told for each part, is one riser, or is one of what was told before: four of those boards."""
+    return _so_long_each(chart, question) or of_one_riser(chart.words, question) or ("of", "those") in pairwise(chart.words)
+
+
+def _no_sheets(chart: Chart, question: Question) -> bool:
+    """Whether vents are told of, or tiles of which no size was taken, and no sheets that cover a face."""
+    tiles = "sheet_width" not in question.givens and not _TILES.isdisjoint(chart.words)
+    return tiles or not _VENTS.isdisjoint(chart.words)
+
+
+_BY_QUESTION: dict[str, Callable[[Chart, Question], bool]] = {
+    "right triangle": _asks_a_leg, "wall area": _asks_side, "gable area": _asks_side, "equal spacing": _counts_the_gaps,
+    "balanced panels": _so_many_panels, "divide evenly": _no_even_parts,
+    "sheets": _no_sheets,
+}  # fmt: skip

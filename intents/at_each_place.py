@@ -22,6 +22,7 @@ _KINDS_OF_VENT = frozenset("roof box gable static soffit".split())
 _FIXED = frozenset("nails nail screws screw staples clips fasteners fixings tacks".split())
 _EACH = frozenset(("every", "per", "each", "a", "at", "to", "in", "into", "on"))
 _PLACES = frozenset("every per each a stud joist batten strap rafter point place support bearer".split())
+_BOARDS = frozenset("deck decking fence floor siding cladding soffit".split())  # boards
 _ROWS = frozenset("boards planks straps battens courses rows strips sheets furring".split())
 _APART = frozenset("oc o.c o.c. centres centers centre center".split())
 _MOST = 6
@@ -57,8 +58,8 @@ def at_each_place(chart: Chart, questions: list[Question], topics: Mapping[str, 
 def _rows_stay(chart: Chart, question: Question) -> None:
     """Nothing else is what stands right before the boards or straps: no spacing of 20 courses."""
     rows = question.givens.get("rows")
-    after = chart.text[rows.end :].split()[:1] if rows is not None else []
-    if after and after[0].strip(",.").lower() in _ROWS:
+    after = [word.strip(",.").lower() for word in chart.text[rows.end :].split()[:2]] if rows is not None else []
+    if after and (after[0] in _ROWS or (after[0] in _BOARDS and after[-1] in _ROWS)):
         question.swaps = [way for way in question.swaps if way.get("rows") == rows]
         question.rival = question.rival and bool(question.swaps)
 

@@ -18,6 +18,8 @@ def ours_all_the_same(chart: Chart, top: Question) -> bool:
     """
     if top.topic == "fasteners":
         return {"rows", "at_each", "studs"} <= top.givens.keys() and not _FRAMED.isdisjoint(chart.words)
+    if top.topic == "marks on centre":  # studs in a wall: no load that they carry
+        return {"spacing", "length"} <= top.givens.keys() and not _FRAMED.isdisjoint(chart.words) and top.complete
     if top.topic == "square check":
         return any(a in _CROSS and b not in _BRACED for a, b in zip(chart.words, [*chart.words[1:], ""], strict=True))
     if top.topic == "conversion":

@@ -32,6 +32,8 @@ from intents.roof_told import roof_told
 from intents.rounded_told import rounded_told
 from intents.sheets_alike import sheets_left, sheets_whole
 from intents.sticks_told import sticks_counted, sticks_not_listed, sticks_told
+from intents.stringer_told import stringer_told
+from intents.studs_told import studs_told
 from intents.trim_told import trim_counted, trim_told
 from intents.unit_wanted import unit_wanted
 from intents.wall_side import TOPIC as SIDE
@@ -88,6 +90,7 @@ def outright(chart: Chart) -> Question | None:
 
     return (
         (may_be(BOXES) and boxes_outright(chart)) or told_outright(chart) or bundles_told(chart)
+        or studs_told(chart) or stringer_told(chart)
         or (may_be(RATE) and rate_outright(chart))
         or (may_be(CIRCLE) and circumference_outright(chart)) or unit_wanted(chart)
     )  # fmt: skip

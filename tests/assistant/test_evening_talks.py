@@ -8,6 +8,11 @@ from tests.talking import last
 
 ROOF = "roof 44 by 28 at 5/12, squares"  # 44 × 28 × 13/12 = 1334.67 ft², a tenth more: 14.68 squares
 RAFTER = "rafter 5.4 m run 22.5 degrees"
+SCREWS = (
+    "38 deck boards, each crossing 13 joists, two screws at every joist, how many screws?",
+    "how long a screw through 19 mil decking with 45 mil in the joist",
+)
+BLOCKS = ("how many stair treads can i cut out of a sixteen foot board", "thirty six inches each", "out of a twelve foot board")
 SAW = "the saw swings fifty and tilts forty five, miter is forty bevel is thirty, will it cut"
 
 
@@ -20,9 +25,23 @@ SAW = "the saw swings fifty and tilts forty five, miter is forty bevel is thirty
         (("how many bundles for 22 and a half squares, three to a square",), "by the same rate", 68),  # 67.5
         (("3 bundles a square, 22 squares, how many bundles",), "by the same rate", 66),
         (("4 cans of stain did 1,000 sq ft of fence last week. How many cans for 3,350 sq ft?",), "by the same rate", 14),
-        (("hip roof 40 by 24 with 5 in 12, area", "squares with 10 percent", "bundles at three a square"), "by the same rate", 35),
+        (("hip roof 40 by 24 with 5 in 12, area", "squares with 10 percent", "bundles at 3 a square"), "by the same rate", 35),
+        (("nails for 22 squares at 320 a square",), "by the same rate", 7040),  # no money
+        (("how many 2x4s at 16 for a 20 foot wall",), "marks on centre", 16),
+        (("how many joists at 400 centres for 6 m deck",), "marks on centre", 16),
+        (("how many studs at 16 for a 20 foot wall",), "marks on centre", 16),
         (("header flashing 48 inches with 4 inch and 3 inch legs and a half inch hem, what girth",), "bent flashing", 7.5),
         (("flashing legs 24 inches and 3 and 2, girth",), "bent flashing", 29),
+        (("420 blocks at 19.8 kilos each, what do they weigh", "at 20 each"), "weight", 8400),  # kilos, as before
+        (("420 blocks at 19.8 kilos each, what do they weigh", "cost at 1.64 each"), "cost", 688.8),
+        (("how long is the stair string, total rise is 2600 mil, total going 3340 mil",), "right triangle", 4232.68),
+        (("rise 2600 going 3340 how long is the stringer", "what if the going's 3100"), "right triangle", 4045.98),
+        (("arch over a 1200 mil opening, rise 150, radius", "radius again with a 1350 opening"), "arc", 1593.75),
+        (("how high do 18 courses of brick come at 75 mil", "plus a 140 mil lintel on top of that"), "tape arithmetic", 1490),
+        ((*SCREWS, "back to the 38 boards, make it 40"), "fasteners", 1040),
+        ((*SCREWS, "back to the 38 boards, how many boxes of 350"), "fasteners", 3),
+        ((*SCREWS, "back to the 38 boards, how many boxes of 350", "boxes of 500?"), "fasteners", 2),  # no 3 in boxes of 500
+        ((*BLOCKS, "I have got for of those twelve foot boards treads in all"), "pieces from a stick", 12),
         ((RAFTER, "plus 600 eave"), "sloped length", 6494),  # 6000 / cos 22.5° = 6494.4
         (("rafter 12 foot run 6/12", "plus a foot overhang"), "sloped length", 174.413),  # 13 ft × 1.118
         (("step at the rake 8/12 6 inch exposure", "now the cut angle"), "end cut along the rake", 33.69),  # atan 8/12
@@ -57,6 +76,7 @@ def test_a_bevel_stands_with_the_number_after_its_name(line: str) -> None:
         ("40 foot eave at 16 inch overhang how much soffit",),  # no 40 feet less 16 inches
         ("how many 16 footers for 210 feet of trim with 10% waste", "at 18.40 each", "and with 12s"),  # no twelve of them
         ("screw for 3/4 siding over 3/4 strap, 1 1/4 in the stud", "add 1 inch foam", "2 inches instead"),
+        ("four of those twelve foot boards treads in all",),  # nothing told of those
     ],
 )
 def test_asked_and_not_made_up(lines: tuple[str, ...]) -> None:
