@@ -120,6 +120,11 @@ _FOOTERS = expression(
     r"|boards))*\W*",
     re.IGNORECASE,
 )
+_LONG_SHEETS = expression(  # 12s, 12 footers, of sheets
+    rf"{LEAD}(?:with |using |in |use |the |if (?:it['’]?s|they['’]?re|i use) )*(?P<l>\d+|eight|nine|ten|twelve)"
+    r"(?:['’]?s|[ -]?foot(?:er)?s?)(?: (?:sheets|boards))?(?: instead| then)?\W*",
+    re.IGNORECASE,
+)
 _SHEETS_OF = expression(
     rf"{LEAD}(?:(?:use|using|in|from|with|out of|buy|get|(?:they|he|she|the yard|the store)(?:['’]ve"
     rf"|['’]s)?(?: only)? (?:sent|gave"
@@ -310,8 +315,17 @@ def from_footers(text: str, last: Asked) -> str:
     return f"how many {said_length(piece.value)} pieces from {count_of(many)} {count_of(long)} footers{_with_kerf(last)}"
 
 
+def _four_wide(last: Asked) -> bool:
+    """Whether the sheets there were are four feet wide, as the longer ones then are too."""
+    wide = last.givens.get("sheet_width")
+    return wide is None or (isinstance(wide.value, Length) and wide.value.to("ft").value == 4)
+
+
 def other_sheets(text: str, last: Asked) -> str:
     """The sheets of another size that something is covered in: 4 by 12s."""
+    long = _LONG_SHEETS.fullmatch(text)
+    if long is not None and count_of(long["l"]) in range(6, _LONGEST + 1):
+        return f"with 4 by {count_of(long['l'])} foot sheets" if _four_wide(last) else ""
     found = _SHEETS_OF.fullmatch(text)
     sizes = [count_of(found[side]) for side in ("w", "l")] if found is not None else []
     if found is None or not all(size and 2 <= size <= _LONGEST for size in sizes):

@@ -12,6 +12,7 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING, Any, cast
 
 from assistant.also_asked import beside, said_so
+from assistant.doubted_changes import OF_ANY, OF_THE_SAME
 from assistant.look_for_change import READ_WITH
 from assistant.puts_more import (
     faces_of_some,
@@ -22,14 +23,17 @@ from assistant.puts_more import (
     priced_as_a_size,
     replaced_by_more,
     size_of_an_opening,
+    so_long_as_another,
     temperature_or_humidity,
+    unit_of_another,
 )
 from assistant.record import KEPT, blank, listed, put_asked, say_first
+from assistant.said_over import whole
 from assistant.several import told_of
 from assistant.told_round import State, put_back, state_of
 from intents.expressions import expression
 from intents.question import Question
-from solvers.quantities import Length, Number
+from solvers.quantities import Angle, Count, Length, Number, Pitch, Quantity
 from solvers.slots import Choice, Given
 
 if TYPE_CHECKING:
@@ -123,6 +127,7 @@ _PUTS_UNDER = expression(r"\W*(?:(?:and|so|ok|then|now)\W+)*(?:plus|add|with|inc
 _PUTS_RIGHT = expression(r"\W*(?:sorry|no|nope|nah|oops|whoops|wait|hang on|hold on|scratch that|i meant)\b", re.IGNORECASE)
 _HOW_MANY_IF = expression(r"\bhow many (?:if|at|with|for|on)\b", re.IGNORECASE)
 _ACROSS = expression(r"\bhow many\b", re.IGNORECASE)
+_MANY = ("height of courses", "corner in several pieces", "equal spacing")  # of which a few are no other number of them
 _OF_THOSE = expression(r"\b(?P<n>[a-z]+|\d+) of (?:those|these|them|em)\b", re.IGNORECASE)
 _MAKES_IT = expression(r"\W*(?:(?:and|so|ok|okay|then|no|actually|now|well)\W+)*make (?:it|that)\b", re.IGNORECASE)
 _ALSO = expression(r"\b(?:too|also|as well)\b", re.IGNORECASE)  # angle too: which takes no answer's place
@@ -138,6 +143,9 @@ def hold_to_what_is_asked(c: Conversation, record: Record, text: str, before: St
     if record["outcome"] != "answered" or last is None or now is None or before[0] is not None or not last.record.get("answer"):
         return
     if now.record is not record:
+        return
+    if other := next((said for doubt in OF_ANY if (said := doubt(now, last, text))), ""):
+        _ask(c, record, before, other)
         return
     if not _goes_on(now, last):
         if now.topic is not last.topic and _MAKES_IT.match(text):  # it is what was worked before
@@ -183,10 +191,10 @@ def _givens_of(last: Asked) -> str:
 
 def _doubt(now: Asked, last: Asked, text: str) -> str:
     """What is asked about a line that one question can't hold as it was read; "" where it can."""
-    if counted := _so_many_as_a_size(now, text):
+    if counted := _so_many_as_a_size(now, last, text):
         return f"What is “{counted}”: how many of that, or a size of it?"
     doubts = (temperature_or_humidity, priced_as_a_size, size_of_an_opening, least_of_another, openings_of_another,
-              other_sticks, of_the_layer_put_in)  # fmt: skip
+              other_sticks, of_the_layer_put_in, so_long_as_another, unit_of_another, *OF_THE_SAME)  # fmt: skip
     if now.topic is last.topic and (asked := next((said for doubt in doubts if (said := doubt(now, last, text))), "")):
         return asked
     if put := replaced_by_more(now, last, text):
@@ -218,11 +226,26 @@ def _ask(c: Conversation, record: Record, before: State, question: str) -> None:
     put_asked(record, "follow-up", question)
 
 
-def _so_many_as_a_size(now: Asked, text: str) -> str:
-    """The words that count what was worked, where their number was taken for a size of it: two of those, no two metres."""
+def _so_many_as_a_size(now: Asked, last: Asked, text: str) -> str:
+    """The words that count what was worked, where their number was taken for a size of it, or changed nothing: two of those, no
+    two metres. A few of many courses are no other number of them."""
     found = _OF_THOSE.search(text)
-    sizes = [given.value for given in now.givens.values() if given.source == "asked" and isinstance(given.value, Length | Number)]
-    return found[0] if found and any(size.text.lower().split(",")[0] == found["n"].lower() for size in sizes) else ""
+    told = {name: given.value for name, given in now.givens.items() if given.source == "asked"}
+    in_a_list = [one for value in told.values() if isinstance(value, tuple) for one in value if isinstance(one, Length)]
+    sizes: list[Quantity] = [value for value in told.values() if isinstance(value, Length | Number | Angle | Pitch)]
+    was = {name: given.value for name, given in last.givens.items()}
+    sizes += [
+        value for name, value in told.items()
+        if isinstance(value, Count) and isinstance(before := was.get(name), Count) and 2 * value.value <= before.value
+        and now.topic.name in _MANY
+    ]  # fmt: skip
+    place = whole(found["n"]) if found is not None else None
+    if found is None or place is None:
+        return ""
+    answer, before_it = now.record.get("answer"), last.record.get("answer")
+    same = now.topic is last.topic and now.times == last.times and bool(answer) and answer == before_it
+    one = any(size.text.lower().split(",")[0] == found["n"].lower() for size in sizes)
+    return found[0] if same or one or any(size.value == place.value.value for size in in_a_list) else ""
 
 
 def _goes_on(now: Asked, last: Asked) -> bool:

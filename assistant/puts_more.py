@@ -7,8 +7,8 @@ import re
 from assistant.pending import Asked
 from assistant.said_over import places_of, same_value
 from intents.expressions import expression
-from solvers.quantities import Length, Percent, Quantity, Temperature
-from solvers.slots import Given, Opening, Piece
+from solvers.quantities import Angle, Length, Money, Percent, Pitch, Quantity, Ratio, Temperature, TemperatureChange
+from solvers.slots import Choice, Given, Opening, Piece
 
 _PUTS = expression(
     r"\W*(?:(?:and|so|then|ok|okay|oh|also|now|but|right|we|i|can you|please|let['’]?s)\W+)*"
@@ -38,10 +38,26 @@ _SO_LONG = expression(  # 12s, of sticks: how long they are
     r"\b(?:\d+s|eights|tens|twelves|fourteens|sixteens|eighteens|twenties|twenty[- ]?fours)\b(?! of\b)", re.IGNORECASE
 )
 _ALONE = expression(  # 2 inches instead
-    r"\W*(?:(?:and|no|ok|so|or|sorry|actually|make it|try|what about|how about|with|at)\W+)*[^,;?]*?\d[^,;?a-z]*"
+    r"\W*(?:(?:and|no|ok|so|or|sorry|actually|make it|make that|try|what about|how about|with|at)\W+)*"
+    r"(?:an? |the )?(?:\d[\d./ ]*|one|two|three|four|five|six|half|an? half)(?: and an? (?:half|quarter))?[ -]*"
     r"(?:inch(?:es)?|in|mm|mil|cm)?(?: (?:instead|then|now|rather))*\W*",
     re.IGNORECASE,
 )
+_SAYS_UNIT: tuple[tuple[re.Pattern[str], tuple[type, ...]], ...] = (
+    (expression(r"\b\d[\d.]* ?(?:degrees?\b|deg\b|°)", re.IGNORECASE), (Angle, Pitch, Temperature, TemperatureChange, Choice)),
+    (expression(r"\b\d[\d.]* ?(?:percent\b|%)", re.IGNORECASE), (Percent, Pitch, Ratio, Choice)),
+    (expression(r"[$£€] ?\d[\d.]*|\b\d[\d.]* (?:dollars|bucks|quid|euros?)\b", re.IGNORECASE), (Money, Choice)),
+)
+_SO_LONG_ALONE = expression(
+    r"\W*(?:(?:and|so|ok|or|in|with|using|what if|if|they['’]?re|they|were|i use|use|make (?:it|them)|try|how about"
+    r"|what about)\W+)*(?P<n>\d+s|eights|tens|twelves|fourteens|sixteens|eighteens|twenties)(?: (?:instead|then|now))*\W*",
+    re.IGNORECASE,
+)
+_CALLED_BY_LENGTH = frozenset(  # what is named by a number of feet, inches or centres: 12s, 24s
+    "stock stocks stock_length board_length board stick spacing centres coil cover sheet_length sheet_width length corner setting"
+    " pieces total".split()
+)
+_OF_A_FACE = frozenset(("openings", "opened", "pitch", "gable_height", "gable"))
 _OF_A_COUNT = ("cost", "weight")
 _NEAR = 1.5  # times as much, at most, of what a bare number may be another of
 _FACES = expression(r"\b(?:one|both|each|1|2|two) (?:sides?|faces?)\b", re.IGNORECASE)
@@ -126,12 +142,35 @@ def temperature_or_humidity(now: Asked, last: Asked, text: str) -> str:
 
 
 def priced_as_a_size(now: Asked, last: Asked, text: str) -> str:
-    """The price of each of what was counted, where it was taken for a size: at 18.40 each, of joists so far apart."""
+    """The price of each of what was counted, where it was taken for a size or a pitch: at 18.40 each, of joists so far apart."""
     found = _PRICED.search(text)
     sizes = [now.givens[name].value for name in now.changed if name in now.givens]
-    if found is None or not any(isinstance(size, Length) for size in sizes):
+    if found is None or not any(isinstance(size, Length | Pitch | Angle) for size in sizes):
         return ""
-    return f"Is “{found[0].strip()}” what each costs? Say “{found['n']} dollars each”, or say it again with its unit."
+    return f"Is “{found[0].strip()}” what each costs? Say how many there are of what, or say it again with its unit."
+
+
+def unit_of_another(now: Asked, last: Asked, text: str) -> str:
+    """What is asked about a number whose unit what it was taken for never has: at 22 degrees, of the pieces of a cut list."""
+    told = {name: given.value for name, given in last.givens.items()}
+    values = [now.givens[name].value for name in now.changed if name in now.givens and now.givens[name].value != told.get(name)]
+    parts = [one for value in values for one in (value if isinstance(value, tuple) else (value,))]
+    if now.times != last.times:
+        return ""  # 60 % of that
+    for said, kinds in _SAYS_UNIT:
+        found = said.search(text)
+        if found is not None and parts and not any(isinstance(one, kinds) for one in parts) and len(places_of(text)) == 1:
+            return f"What is “{found[0].strip()}” of: I have no place for it in this. Say its name with it."
+    return ""
+
+
+def so_long_as_another(now: Asked, last: Asked, text: str) -> str:
+    """What is asked about things so long, of a question that has none: 12s, of the rise of an arch."""
+    found = _SO_LONG_ALONE.fullmatch(text)
+    names = [name for name in now.changed if name in now.givens]
+    if found is None or not names or not _CALLED_BY_LENGTH.isdisjoint(names):
+        return ""
+    return f"What are the {found['n']}? Say what they are of, or tell me the {now.topic.parameter(names[0]).label} anew."
 
 
 def size_of_an_opening(now: Asked, last: Asked, text: str) -> str:
@@ -158,13 +197,14 @@ def least_of_another(now: Asked, last: Asked, text: str) -> str:
 def openings_of_another(now: Asked, last: Asked, text: str) -> str:
     """Openings that change nothing of what is worked: less 2 openings 4 by 8, of what 38 sheets cost."""
     before, after = last.record.get("answer"), now.record.get("answer")
-    if now.topic.name not in _OF_A_COUNT or "openings" not in now.changed:
+    if now.topic.name not in _OF_A_COUNT or now.changed.isdisjoint(_OF_A_FACE):
         return ""  # a small window may leave as many sheets
     if not before or not after:
         return ""
     if before["value"] != after["value"]:
         return ""
-    return f"The openings change nothing of the {after['name']}: ask anew for what they are left out of, then go on from that."
+    what = next(now.topic.parameter(name).label for name in now.changed if name in _OF_A_FACE)
+    return f"The {what} changes nothing of the {after['name']}: ask anew for what that is of, then go on from that."
 
 
 def other_sticks(now: Asked, last: Asked, text: str) -> str:

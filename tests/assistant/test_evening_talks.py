@@ -83,3 +83,64 @@ def test_asked_and_not_made_up(lines: tuple[str, ...]) -> None:
     record = last(*lines)
     assert record["outcome"] == "asks", record["say"]
     assert record["answer"] is None
+
+
+GABLE, LIST = "how tall is a 24 foot gable at 6 in 12", "cut list from 12 foot stock: four at 40 inches, three at 32"
+
+
+@pytest.mark.parametrize(
+    "lines",
+    [
+        ("plumb cut for 5/12", "at 4.50 each"),  # no pitch of 4 1/2 in 12
+        (GABLE, "and 12 foot high"),  # no width
+        (GABLE, "at 4.50 each"),
+        (LIST, "at 22 degrees"),  # no pieces of 22 inches
+        ("cost of 45 boards at $12.50 each", "at 22 degrees"),
+        ("tubes of sealant for 100 ft of joint 1/4 by 1/4", "no more than 6"),  # no joint of 6 feet
+        ("how many boards for 264 sq ft, 6 inch exposure, 12 foot boards", "the other one's 10"),  # no 10 square feet
+        ("weight of 300 sq ft of cladding at 2.3 lb per sq ft", "less 1"),  # no pound a square foot
+        ("how much trim for 4 windows 3 by 5", "less 1"),  # a window, or an inch
+        ("compound miter for 38 degree spring, 90 corner", "two of those"),  # no corner of two degrees
+        ("bent flashing legs 1, 3 1/2, 1 1/2 from 24 in coil", "seven of them"),  # no leg of seven inches
+        ("how high do 14 courses at 7 inches come", "two of those"),
+        ("area of a wall 32 by 9 with two windows 3 by 4", "two of those"),
+        ("round head 36 inches wide, 9 inch rise, radius?", "12s"),  # no rise of 12
+        ("sill at 36, head at 84, top at 112, exposure between 6 1/2 and 7 1/4, land the courses on the window", "12s"),
+    ],
+)
+def test_a_change_that_its_words_speak_against(lines: tuple[str, ...]) -> None:
+    record = last(*lines)
+    assert record["outcome"] in ("asks", "declined"), record["say"]
+    assert record["answer"] is None
+
+
+@pytest.mark.parametrize("line", ["plumb cut for 5/12", "miter for a 92 degree corner", "octagon miter"])
+def test_degrees_in_place_of_what_was_told_in_another_unit(line: str) -> None:
+    assert last(line, "at 22 degrees")["outcome"] in ("answered", "asks")
+
+
+def test_longer_sheets_are_as_wide() -> None:
+    assert last("how many sheets of osb for a wall 32 by 9", "12s")["answer"]["value"] == 6  # 288 over 48 square feet
+
+
+CIRCLE, STICK = "circumference of a circle 36 inches across", "how many 40 inch pieces from a 12 foot stick"
+
+
+@pytest.mark.parametrize(
+    "lines",
+    [
+        ("bent flashing legs 1, 3 1/2, 1 1/2 from 24 in coil", "with a 3 by 7 door"),  # no legs of 3 and 7
+        ("marks at 16 on centre along 12 feet", "with a 3 by 7 door"),
+        (STICK, "with a 3 by 7 door"),
+        (STICK, "14 foot wide"),  # no stick
+        ("ladder footing for a 16 foot eave", "14 foot wide"),
+        (CIRCLE, "and one more"),  # no inch more across
+        (GABLE, "and one more"),
+        ("3/8 gap behind the siding, is that vented", "and one more"),
+        ("fall of a 5 1/2 in sill at 2 percent", "at 2.50 a foot"),  # an eighth of an inch is not bought
+    ],
+)
+def test_an_opening_one_more_and_a_price_of_nothing_are_asked_about(lines: tuple[str, ...]) -> None:
+    record = last(*lines)
+    assert record["outcome"] in ("asks", "declined"), record["say"]
+    assert record["answer"] is None
