@@ -11,7 +11,7 @@ from typing import TYPE_CHECKING
 
 from assistant.said_over import places_of, times_apart
 from intents.expressions import expression
-from solvers.quantities import Area, Count, Length, Weight
+from solvers.quantities import Area, Count, Length, Pitch, Weight
 
 if TYPE_CHECKING:
     from assistant.pending import Asked
@@ -34,11 +34,14 @@ _AN_OPENING = expression(
     r"\d[\d./'\"-]*(?: ?(?:feet|foot|ft|in|inch(?:es)?|mm|m))? (?P<what>doors?|windows?|sliders?|openings?)\b",
     re.IGNORECASE,
 )
+_LED = expression(r"\W*(?:and|plus|less|with|minus) (?:an? |one |two |three |four |\d )?\d", re.IGNORECASE)
 _MORE = expression(
     r"\W*(?:(?:and|so|ok|plus|then|now|add|with)\W+)*(?P<n>one|two|three|four|\d+) more(?: (?:please|then|now))*\W*",
     re.IGNORECASE,
 )
+_OVER_THAT = expression(r"\b(?:over|on top of|outside(?: of)?|on) (?:all )?(?:of )?(?:that|it|those|them)\b", re.IGNORECASE)
 _SHORT = 24  # in
+_FLAT = 1  # in 12; under which no pitch is told by a bare fraction
 _COUNTED = frozenset(("openings", "courses", "rows", "pieces", "count", "studs", "parts", "sides", "many", "risers"))
 _FAR = 12  # times as much, or as little
 
@@ -68,7 +71,10 @@ def wide_and_no_length(now: Asked, last: Asked, text: str) -> str:
 def opening_as_sizes(now: Asked, last: Asked, text: str) -> str:
     """What is asked about the sizes of an opening, taken for those of what has none: with a 3 by 7 door, of a bent flashing."""
     found = _AN_OPENING.search(text)
-    if found is None or not now.changed or not now.changed.isdisjoint(("openings", "opened", "sealed")):
+    led = _LED.match(text) is not None and now.topic is not last.topic and "openings" not in now.givens
+    if found is None or not (led or (now.topic is last.topic and now.changed)):
+        return ""
+    if not now.changed.isdisjoint(("openings", "opened", "sealed")):
         return ""
     names = {parameter.name for parameter in now.topic.parameters}
     if names & {"opening", "door", "window"}:
@@ -113,6 +119,8 @@ def far_from_it(now: Asked, last: Asked, text: str) -> str:
         return ""
     name = next(iter(now.changed))
     given, before = now.givens.get(name), last.givens.get(name)
+    if given is not None and isinstance(given.value, Pitch) and given.value.unit == "in12" and given.value.value < _FLAT:
+        return f"Is the pitch {given.value.text}? Say it in 12, like 3 in 12."
     if given is None or before is None or before.source == "assumed" or not isinstance(given.value, Length | Area | Weight):
         return ""
     if not isinstance(before.value, type(given.value)) or given.value.value <= 0 or before.value.value <= 0:
@@ -139,5 +147,17 @@ def less_of_what(now: Asked, last: Asked, text: str) -> str:
     return f"Less {found['n']} of what: of the {what}, or of a number that you told? Say it with its name."
 
 
-OF_ANY = (less_of_what, one_more_of_what, priced_by_the_foot)  # whatever topic the line was taken for
-OF_THE_SAME = (high_and_no_width, wide_and_no_length, most_of_another, far_from_it, opening_as_sizes)
+def layers_under_that(now: Asked, last: Asked, text: str) -> str:
+    """What is asked about a layer over those told before, where they were let fall: a 3/8 board over that, what nail."""
+    before, given = last.givens.get("layers"), now.givens.get("layers")
+    if before is None or given is None or not isinstance(before.value, tuple) or not isinstance(given.value, tuple):
+        return ""
+    if not _OVER_THAT.search(text) or any(layer in given.value for layer in before.value):
+        return ""
+    what = " and ".join(layer.what for layer in before.value if layer.what) or "that"
+    return f"Over the {what} of before? Say all the layers in one line, from the stud out."
+
+
+# Whatever topic the line was taken for, and where it stayed that of the question before.
+OF_ANY = (layers_under_that, less_of_what, one_more_of_what, priced_by_the_foot, opening_as_sizes)
+OF_THE_SAME = (high_and_no_width, wide_and_no_length, most_of_another, far_from_it)

@@ -71,6 +71,12 @@ _PUT_ON = expression(
 )
 _CALLED = {"mill": "mm", "mills": "mm", "mil": "mm", "mils": "mm"}
 _INTO = {"halves": 2, "thirds": 3, "quarters": 4, "fifths": 5, "sixths": 6, "eighths": 8}
+_OTHER_TIMES = expression(  # of a sum that was multiplied: sorry, times four
+    r"\W*(?:(?:and|no|nope|sorry|wait|oops|actually|i meant|i mean|make it|make that|that should be|should be)\W+)+"
+    r"(?:times|by|x|×) (?P<n>\d+|[a-z]+)(?: (?:not|instead of) .*)?\W*",
+    re.IGNORECASE,
+)
+_TIMES = expression(r"(?:\btimes|[x×]) (?:\d+|[a-z]+)\b", re.IGNORECASE)
 _DIVIDED = expression(
     r"\b(?:(?:split|divided?|cut|break|broken)(?: up)? )?(?:in|into|by) (?:half|halves|thirds|quarters|fifths|sixths|eighths"
     r"|two|three|four|five|six|seven|eight|nine|ten|\d+)(?: (?:equal |even )?(?:parts|pieces|bits))?(?=\W*$)",
@@ -228,6 +234,9 @@ def _in_fuller_words(text: str, last: Asked) -> str:
         return f"make it {back['rest']}"
     if back and any(issubclass(p.kind, Choice) and back["rest"].upper() in p.kind.__members__ for p in last.topic.parameters):
         return str(back["rest"])
+    times = _OTHER_TIMES.fullmatch(text) if last.topic.name == SUM and last.times == 1 else None
+    if times is not None and len(_TIMES.findall(last.text)) == 1:
+        return _TIMES.sub(f"times {times['n']}", last.text)
     if parts and last.topic.name == SUM:
         into = _INTO[parts["parts"].lower()]
         return _DIVIDED.sub(f"divided by {into}", last.text) if _DIVIDED.search(last.text) else f"split that in {into}"

@@ -42,6 +42,8 @@ SAW = "the saw swings fifty and tilts forty five, miter is forty bevel is thirty
         ((*SCREWS, "back to the 38 boards, how many boxes of 350"), "fasteners", 3),
         ((*SCREWS, "back to the 38 boards, how many boxes of 350", "boxes of 500?"), "fasteners", 2),  # no 3 in boxes of 500
         ((*BLOCKS, "I have got for of those twelve foot boards treads in all"), "pieces from a stick", 12),
+        (("two foot three and a half times three", "sorry, times four", "no, times 5"), "tape arithmetic", 137.5),
+        (("27 1/2 times 3 plus 2", "no, times 4"), "tape arithmetic", 112),
         ((RAFTER, "plus 600 eave"), "sloped length", 6494),  # 6000 / cos 22.5° = 6494.4
         (("rafter 12 foot run 6/12", "plus a foot overhang"), "sloped length", 174.413),  # 13 ft × 1.118
         (("step at the rake 8/12 6 inch exposure", "now the cut angle"), "end cut along the rake", 33.69),  # atan 8/12
@@ -76,6 +78,7 @@ def test_a_bevel_stands_with_the_number_after_its_name(line: str) -> None:
         ("40 foot eave at 16 inch overhang how much soffit",),  # no 40 feet less 16 inches
         ("how many 16 footers for 210 feet of trim with 10% waste", "at 18.40 each", "and with 12s"),  # no twelve of them
         ("screw for 3/4 siding over 3/4 strap, 1 1/4 in the stud", "add 1 inch foam", "2 inches instead"),
+        ("sheathing's half inch, strapping 3/4", "3/8 board over that, an inch and a half bite, what nail"),  # through all three
         ("four of those twelve foot boards treads in all",),  # nothing told of those
     ],
 )
