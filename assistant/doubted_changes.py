@@ -40,10 +40,13 @@ _MORE = expression(
     re.IGNORECASE,
 )
 _OVER_THAT = expression(r"\b(?:over|on top of|outside(?: of)?|on) (?:all )?(?:of )?(?:that|it|those|them)\b", re.IGNORECASE)
+_THE_NUMBER = expression(r"\bthe (?P<n>\d+(?:\.\d+)?)(?! ?(?:s\b|inch|foot|feet|ft|mm|['\"]))\b", re.IGNORECASE)
+_STILL = expression(r"\bstill (?:at |only |the )?(?P<n>\d[\d./]*|[a-z]+)\b", re.IGNORECASE)
 _SHORT = 24  # in
 _FLAT = 1  # in 12; under which no pitch is told by a bare fraction
 _COUNTED = frozenset(("openings", "courses", "rows", "pieces", "count", "studs", "parts", "sides", "many", "risers"))
-_FAR = 12  # times as much, or as little
+_LEAST = 2  # under which a bare number is a part of an inch, as near to as far from what there was
+_FAR = 6  # times as much, or as little
 
 
 def high_and_no_width(now: Asked, last: Asked, text: str) -> str:
@@ -115,7 +118,7 @@ def most_of_another(now: Asked, last: Asked, text: str) -> str:
 def far_from_it(now: Asked, last: Asked, text: str) -> str:
     """What is asked about a bare number far from the one value that it was put in place of: the other one's 10, of 264 ft²."""
     places = places_of(text)
-    if len(now.changed) != 1 or len(places) != 1 or places[0].value.unit != "none" or not re.search(r"\d", text):
+    if len(now.changed) != 1 or len(places) != 1 or places[0].value.unit != "none" or places[0].value.value < _LEAST:
         return ""
     name = next(iter(now.changed))
     given, before = now.givens.get(name), last.givens.get(name)
@@ -130,6 +133,40 @@ def far_from_it(now: Asked, last: Asked, text: str) -> str:
     if apart < _FAR or label.lower() in text.lower():
         return ""
     return f"Is the {label} {given.value.text}, after {before.value.text}? Say “the {label} is …” with its unit."
+
+
+def the_one_told(now: Asked, last: Asked, text: str) -> str:
+    """What is asked about a number that points at what was told, where it was taken for something else: up the slope with the 14,
+    of a run of 14 feet."""
+    found = _THE_NUMBER.search(text)
+    if found is None or len(now.changed) != 1:
+        return ""
+    name = next(iter(now.changed))
+    other = [
+        given for key, given in last.givens.items()
+        if key != name and given.source != "assumed" and decimal_of(given.value) == found["n"]
+    ]  # fmt: skip
+    given = now.givens.get(name)
+    if not other or given is None or decimal_of(given.value) != found["n"]:
+        return ""
+    label, was = now.topic.parameter(name).label, last.topic.parameter(other[0].name).label
+    return f"Is the {found['n']} the {was} of before, or the {label}? Say it with its name."
+
+
+def decimal_of(value: object) -> str:
+    """The number of a quantity as it is typed; "" for what is none."""
+    number = getattr(value, "value", None)
+    return f"{float(number):.10g}" if number is not None and not isinstance(number, str) else ""
+
+
+def still_as_told(now: Asked, last: Asked, text: str) -> str:
+    """What is asked about a number that is said to stay, where it took the place of another: 32 mil spindles, still thirteen."""
+    found = _STILL.search(text)
+    if found is None or not now.changed:
+        return ""
+    texts = [str(getattr(now.givens[name].value, "text", "")) for name in now.changed if name in now.givens]
+    taken = any(text.lower().split(",")[0].split(" ")[0] == found["n"].lower() for text in texts)
+    return f"What is still {found['n']}? Say its name with it." if taken else ""
 
 
 def less_of_what(now: Asked, last: Asked, text: str) -> str:
@@ -160,4 +197,5 @@ def layers_under_that(now: Asked, last: Asked, text: str) -> str:
 
 # Whatever topic the line was taken for, and where it stayed that of the question before.
 OF_ANY = (layers_under_that, less_of_what, one_more_of_what, priced_by_the_foot, opening_as_sizes)
-OF_THE_SAME = (high_and_no_width, wide_and_no_length, most_of_another, far_from_it)
+OF_THE_SAME = (high_and_no_width, wide_and_no_length, most_of_another, far_from_it, the_one_told,
+               still_as_told)  # fmt: skip

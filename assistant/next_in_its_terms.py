@@ -110,6 +110,11 @@ _SAME_AGAIN = expression(  # wall two is the same; the back one's exactly the sa
     r" (?:(?:the|exactly|just|about) )*(?:same|identical)(?: (?:again|size|thing))?(?:,? (?:too|as well))?\W*",
     re.IGNORECASE,
 )
+_SO_THICK = expression(  # actually one inch foam
+    r"\W*(?:(?:and|so|ok|no|but|with|actually|sorry|wait|use|make it|make that|it['’]?s|it was|there['’]?s"
+    r"|say|only|what if|if)\W+)*(?P<n>[^,;?]+?) (?:of )?(?:the )?(?P<what>[a-z]+)(?: (?:instead|then|now|after all))*\W*",
+    re.IGNORECASE,
+)
 _LAYER_IS = expression(  # what if the foam's 1 inch; with 25 of foam
     rf"{LEAD}(?:(?:the |that )?(?P<what>foam|insulation|sheathing|plywood|ply|osb|siding|cladding|strapping|battens?|drywall"
     rf"|furring)"
@@ -204,6 +209,16 @@ def no_layer(text: str, last: Asked) -> str:
         return ""
     named = [one for one in last.givens["layers"].value if found["what"].lower() in getattr(one, "what", "").lower()]
     return f"no {found['what']}" if len(named) == 1 else ""
+
+
+def layer_so_thick(text: str, last: Asked) -> str:
+    """A layer by its name, of another thickness, though what a screw bites was as much: an inch of foam, no inch in the stud."""
+    found = _SO_THICK.fullmatch(text) if "layers" in last.givens else None
+    if found is None or not whole(found["n"]):
+        return ""
+    what = found["what"].lower()
+    named = [one for one in last.givens["layers"].value if what in one.what.lower().split() and one.thickness is not None]
+    return f"make the {what} {found['n']}" if len(named) == 1 else ""
 
 
 def layer_back(text: str, last: Asked) -> str:

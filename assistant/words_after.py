@@ -47,6 +47,8 @@ def by_words_after(wanted: Wanted, last: Asked) -> list[Question]:
         return []
     ends = [place.start for place in before[1:]]
     alike = [place for place, end in zip(before, [*ends, None], strict=True) if said & _after(last.text, place, end)]
+    if len(alike) == 1 and sum(place.value.value == alike[0].value.value for place in before) > 1:
+        return []  # 1 1/2 inch foam, 1 1/2 in the stud: which of them that is, its value does not tell
     told = {key: given.value for key, given in told_of(last).items() if isinstance(given.value, Length)}
     mine = [key for key in told if len(alike) == 1 and getattr(told[key], "value", None) == alike[0].value.value]
     if len(mine) != 1 or _names_another(said, mine[0], last):

@@ -13,6 +13,7 @@ SCREWS = (
     "how long a screw through 19 mil decking with 45 mil in the joist",
 )
 BLOCKS = ("how many stair treads can i cut out of a sixteen foot board", "thirty six inches each", "out of a twelve foot board")
+FOAM = ("screw for 3/4 siding, half ply, 1 1/2 inch foam, 1 1/2 in the stud",)  # as thick as the screw goes in
 SAW = "the saw swings fifty and tilts forty five, miter is forty bevel is thirty, will it cut"
 
 
@@ -44,6 +45,8 @@ SAW = "the saw swings fifty and tilts forty five, miter is forty bevel is thirty
         ((*BLOCKS, "I have got for of those twelve foot boards treads in all"), "pieces from a stick", 12),
         (("two foot three and a half times three", "sorry, times four", "no, times 5"), "tape arithmetic", 137.5),
         (("27 1/2 times 3 plus 2", "no, times 4"), "tape arithmetic", 112),
+        ((*FOAM, "two inch foam", "an inch of foam"), "fastener length", 3.75),
+        ((*FOAM, "an inch of foam", "1 1/4 in the stud"), "fastener length", 3.5),
         ((RAFTER, "plus 600 eave"), "sloped length", 6494),  # 6000 / cos 22.5° = 6494.4
         (("rafter 12 foot run 6/12", "plus a foot overhang"), "sloped length", 174.413),  # 13 ft × 1.118
         (("step at the rake 8/12 6 inch exposure", "now the cut angle"), "end cut along the rake", 33.69),  # atan 8/12
@@ -107,6 +110,8 @@ GABLE, LIST = "how tall is a 24 foot gable at 6 in 12", "cut list from 12 foot s
         ("bent flashing legs 1, 3 1/2, 1 1/2 from 24 in coil", "seven of them"),  # no leg of seven inches
         ("how high do 14 courses at 7 inches come", "two of those"),
         ("area of a wall 32 by 9 with two windows 3 by 4", "two of those"),
+        ("14 spindles 38 mil over 2.1 metres, gap", "and with 32 mil spindles, still thirteen"),  # no 13 metres
+        ("how high does a 7/24 climb over 11 foot", "14 foot back instead of 11", "and up the slope with the 14"),  # no pitch
         ("round head 36 inches wide, 9 inch rise, radius?", "12s"),  # no rise of 12
         ("sill at 36, head at 84, top at 112, exposure between 6 1/2 and 7 1/4, land the courses on the window", "12s"),
     ],
