@@ -40,7 +40,7 @@ def nearest(places: list[str], last: Asked, new: Quantity) -> list[str]:
     ratios = []
     for name in places:
         was = last.givens[name].value
-        value = new.to(was.unit).value if new.unit in was.units and was.unit in new.units else new.value
+        value = new.beside(was)
         if was.value <= 0:
             continue
         in_mm = was.unit == "m" and new.unit == "none" and new.value >= LEAST_MM

@@ -200,7 +200,9 @@ _APART = 1.5  # times as many courses, of a count that is near to what there wer
 
 
 def in_its_terms(text: str, last: Asked) -> str:
-    """The line in the terms of the topic before it; "" where it stands for nothing else."""
+    """The line in the terms of the topic before it, which was answered; "" where it stands for nothing else."""
+    if not last.record.get("answer"):
+        return ""
     ways = _BY_TOPIC.get(last.topic.name, ())
     if fuller := next((fuller for way in ways if (fuller := way(text, last))), ""):
         return fuller

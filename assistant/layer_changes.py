@@ -78,7 +78,8 @@ def layers_changed(text: str, old: str, last: Asked, more: Question) -> list[Que
     if both is not None:
         return [both]
     heard = more.givens.get(LAYERS)
-    said: Layers = _without_places(heard.value, before.value) if heard else ()
+    told = [layer if isinstance(layer, Layer) else Layer(layer) for layer in heard.value] if heard else []
+    said: Layers = _without_places(tuple(told), before.value)
     if not said:
         after = _without(text, before.value) or _so_many(text, before.value) or _thickness_of(text, before.value)
         after = after or _one_more(text, before.value) or _changed_again(text, before.value, last)
@@ -217,7 +218,7 @@ def _thickness_of(text: str, before: Layers) -> Layers | None:
 def _changed_again(text: str, before: Layers, last: Asked) -> Layers | None:
     """The layers with the one that the last change was of at the one thickness that puts it right: and a 38 batten | no, 25."""
     said, places = [row for row in numbers_in(text) if row.kind in ("number", "length")], places_of(text)
-    past = last.past[-1].get(LAYERS, ()) if last.past else ()
+    past = [one if isinstance(one, Layer) else Layer(one) for one in last.past[-1].get(LAYERS, ())] if last.past else []
     if len(said) != 1 or len(places) != 1 or len(past) != len(before):
         return None
     if not _ALONE.fullmatch(f"{text[: places[0].start]} {text[places[0].end :]}"):

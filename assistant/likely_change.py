@@ -206,7 +206,7 @@ def _told_in(text: str, givens: Mapping[str, Heard], last: Asked) -> str:
 def asks_the_same(text: str, last: Asked) -> bool:
     """Whether all that a line asks is what the question before it did, by its words: how long is the slope then."""
     known = SMALL | _SAME | last.things | {stem(word) for p in last.topic.parameters for word in p.label.split()}
-    known |= {stem(word) for word in f"{last.topic.name} {last.record['answer']['name']}".lower().split()}
+    known |= {stem(word) for word in f"{last.topic.name} {(last.record['answer'] or {}).get('name', '')}".lower().split()}
     asked = [found["what"] for found in _ASKED.finditer(text)]
     words = [word for what in asked for word in re.findall(r"[a-z]+", re.sub(r"['’](?:s|re|ve|ll|d)\b", "", what.lower()))]
     return bool(asked) and all(word in known or stem(word) in known for word in words)

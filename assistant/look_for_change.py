@@ -177,5 +177,5 @@ def is_that_change(c: Conversation, trial: Record, core: Core, last: Asked) -> b
         return isinstance(old, Quantity) and old.value == core.was.value
     if not (isinstance(old, Quantity) and isinstance(new, Quantity)) or isinstance(old, Sum):
         return False
-    same = new.to(old.unit) if new.unit in old.units else new
-    return same.value <= 0 or old.value <= 0 or times_apart(same.value, old.value) <= FAR_OFF
+    same = new.beside(old)
+    return same <= 0 or old.value <= 0 or times_apart(same, old.value) <= FAR_OFF

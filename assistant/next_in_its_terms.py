@@ -217,7 +217,8 @@ def layer_so_thick(text: str, last: Asked) -> str:
     if found is None or not whole(found["n"]):
         return ""
     what = found["what"].lower()
-    named = [one for one in last.givens["layers"].value if what in one.what.lower().split() and one.thickness is not None]
+    layers = [one for one in last.givens["layers"].value if isinstance(one, Layer) and one.thickness is not None]
+    named = [one for one in layers if what in one.what.lower().split()]
     return f"make the {what} {found['n']}" if len(named) == 1 else ""
 
 
@@ -227,7 +228,9 @@ def layer_back(text: str, last: Asked) -> str:
     if found is None or not whole(found["n"]):
         return ""
     what = found["what"].lower()
-    now, was = ([one.what.lower() for one in layers] for layers in (last.givens["layers"].value, _layers_before(last)))
+    now, was = (
+        [getattr(one, "what", "").lower() for one in layers] for layers in (last.givens["layers"].value, _layers_before(last))
+    )
     gone = any(what in one for one in was) and not any(what in one for one in now)
     return f"with {found['n']} {what} as well" if gone else ""
 

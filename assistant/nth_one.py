@@ -9,7 +9,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator
 from dataclasses import replace
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Any
 
 from assistant.heard_all import unheard
 from assistant.meant_for import Wanted
@@ -68,7 +68,7 @@ def nth_of_sum(wanted: Wanted, last: Asked) -> list[Question]:
     said, terms = last.text.lower(), list(_terms(given.value))
     terms.sort(key=lambda term: said.find(term.text.lower()))
     at = _at(found["nth"], len(terms))
-    if not 0 <= at < len(terms) or any(not term.text or term.text.lower() not in said for term in terms):
+    if not 0 <= at < len(terms) or _goes_on(given.value) or any(not term.text or term.text.lower() not in said for term in terms):
         return []
     was, value, unit = terms[at], new.value.value, new.value.unit
     unit = was.unit if unit == "none" else unit
@@ -115,12 +115,16 @@ def _terms(part: Part | None) -> Iterator[Length | Number]:
         yield part
 
 
-def _with(part: Part | None, was: Part, now: Part) -> Part:
+def _goes_on(part: Part | None) -> bool:
+    """Whether a sum goes on from an answer, with nothing of its own before its sign: less an inch."""
+    return part is None or (isinstance(part, Sum) and (_goes_on(part.left) or _goes_on(part.right)))
+
+
+def _with(part: Any, was: Part, now: Part) -> Any:
     """A sum with one of its lengths in the place of another."""
     if part is was:
         return now
     if not isinstance(part, Sum):
-        assert part is not None
         return part
     return replace(part, left=_with(part.left, was, now), right=_with(part.right, was, now), text="")
 

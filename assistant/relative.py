@@ -141,7 +141,7 @@ def by_so_much(wanted: Wanted, last: Asked) -> list[Question] | None:
     if not name:
         return []
     before, step = last.givens[name].value, said[0].value
-    size = step.to(before.unit).value if step.unit in before.units else step.value
+    size = step.beside(before)
     more = word in _MORE
     if word in ("higher", "lower") and _AT_ITS_FOOT.search(wanted.line or f"{wanted.lead} {wanted.rest}"):
         more = not more

@@ -146,7 +146,9 @@ def _changing_one(c: Conversation, last: Asked, text: str) -> Question | None:
     was, is_now = before[changed[0]], now[changed[0]]
     if isinstance(was, tuple) and isinstance(is_now, tuple) and len(was) != len(is_now):
         return None  # the words do not tell the foam that was put to them since
-    heard = best.givens[changed[0]]
+    heard = best.givens.get(changed[0])
+    if heard is None:
+        return None  # another way to hand them out has it
     return Question(best.topic, {changed[0]: Heard(now[changed[0]], heard.start, heard.end, heard.text)}, 1.0)
 
 
@@ -251,7 +253,7 @@ def shared_words(one: Sequence[str], other: Sequence[str]) -> int:
 
 
 def _ratio(old: Quantity, new: Quantity) -> float:
-    value = new.to(old.unit).value if new.unit in old.units else new.value
+    value = new.beside(old)
     return times_apart(value, old.value) if old.value > 0 and value > 0 else float("inf")
 
 

@@ -224,7 +224,7 @@ def times(new: Quantity, old: Quantity) -> float:
     """How many times more or less a new value is than an old one; under nothing, a few degrees are near."""
     if isinstance(new, Angle | Pitch) and new.unit != old.unit:
         return 1  # degrees for a rise in 12
-    value = new.to(old.unit).value if isinstance(new, type(old)) and new.unit in old.units else new.value
+    value = new.beside(old)
     if old.value <= 0 or value <= 0:
         return 1 if abs(value - old.value) <= DEGREES else 99
     return float(max(value / old.value, old.value / value))

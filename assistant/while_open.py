@@ -142,7 +142,7 @@ def put_right(c: Conversation, record: Record, text: str, pending: Pending) -> b
         sizes = {*_SIZES.values(), "run", "rise", "slope"}.intersection(asked.topic.parameter(name).label.split())
         told = given.source == "asked" and (not size or not sizes or size in sizes)  # no height of what is told to be long
         value = anew(rows[0], asked.topic.parameter(name), given.value, words) if told else None
-        if value is not None and given.value.value and 1 / most <= value.to(given.value.unit).value / given.value.value <= most:
+        if value is not None and given.value.value and 1 / most <= value.beside(given.value) / given.value.value <= most:
             near[name] = value
     if len(near) != 1:
         return False

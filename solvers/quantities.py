@@ -66,6 +66,10 @@ class Quantity:
         value = self.value if unit == self.unit else self.value * factor(type(self), self.unit, unit)  # type: ignore[arg-type]
         return type(self)(value, unit, self.text)
 
+    def beside(self, other: Quantity) -> Fraction:
+        """Its number in the unit of another quantity; its own number where the units are of two kinds."""
+        return self.to(other.unit).value if self.unit in other.units and other.unit in self.units else self.value
+
     def said(self, text: str) -> Self:
         """The same quantity, remembering the words it was said in."""
         return type(self)(self.value, self.unit, text)
@@ -132,6 +136,9 @@ class Pitch(Quantity):
         if unit != self.unit:
             raise UnitError("a pitch said as an angle is turned into rise in 12 by the working, where it shows")
         return self
+
+    def beside(self, other: Quantity) -> Fraction:
+        return self.value  # degrees are no rise in 12
 
 
 class Angle(Quantity):

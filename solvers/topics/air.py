@@ -106,6 +106,8 @@ def build_out(
     if swap is not None or (gone is not None and len(terms) == 1):
         _swapped(work, [gone, *terms] if gone is not None else terms)  # type: ignore[list-item]
         return
+    if not terms:
+        raise NeedMore("layers", "Which layers are there, from the stud out, and how thick?")
     if len(terms) == 1:
         raise NeedMore("layers", "Which other layers are there, and how thick? The face stands off by all of them.")
     total = terms[0]

@@ -15,7 +15,7 @@ from solvers.slots import Choice, Slot
 from solvers.working import Working
 
 Setting = Annotated[
-    Angle, Slot("What setting do you need on the saw, in degrees?", least=0, below=90, name="setting", instead=("asked",))
+    Angle, Slot("What setting do you need on the saw, in degrees?", least=0, below=90, name="setting")
 ]
 SawLimit = Annotated[
     Angle,

@@ -152,3 +152,39 @@ def test_an_opening_one_more_and_a_price_of_nothing_are_asked_about(lines: tuple
     record = last(*lines)
     assert record["outcome"] in ("asks", "declined"), record["say"]
     assert record["answer"] is None
+
+
+@pytest.mark.parametrize(
+    "lines",
+    [
+        ("peak joint at ten twelve for the east gable trim", "architect wants 8 degrees on it now"),
+        ("I rounded 5.25 in 12 to 5 in 12, how far open is the rake return on a 3 1/2 inch face", "at 22 degrees"),
+    ],
+)
+def test_degrees_beside_a_rise_in_twelve_are_no_error(lines: tuple[str, ...]) -> None:
+    assert last(*lines)["outcome"] in ("answered", "asks")
+
+
+@pytest.mark.parametrize(
+    "lines",
+    [
+        ("85 square metres of ceiling below the loft, vent it at 1/150 how many m2", "take off a door two point one by point nine",
+         "and only to 12?", "and if I took 80 of them instead, since there's the other wall to come in spring"),
+        ("balanced panels wall is twenty eight foot two inches each panel covers nine and a half", "less an inch",
+         "first one at 150, 600 apart"),
+        ("ninety mil screw through twenty one mil cladding and thirty eight mil batten how much bites the stud",
+         "how much bite through 3/4 and 5/8"),
+        ("step at the rake for a 9/12", "make it 35"),
+        ("How deep is the build-out with half inch sheathing and 5/8 clapboards over strapping?",
+         "south wall is the same but no windows, only the door"),
+        ("balance panels that cover 0 inches on a 20 foot wall", "16ft?"),
+        ("13 slats on 68 inches, flush at the ends, whats between em", "make it 14 foot", "at sixty percent",
+         "and at a 95 degree corner?"),
+        ("nails have to bite 1 1/8, the layers are 9/16, 3/8 and 1/2; how long a nail", "FLAG THAT!",
+         "how long is the hip at that pitch if the common run is 13 foot", "No, 42.5."),
+    ],
+)  # fmt: skip
+def test_talk_that_failed_once_is_a_record(lines: tuple[str, ...]) -> None:
+    record = last(*lines)
+    assert record["outcome"] in ("answered", "asks", "declined", "noted")
+    assert "went wrong" not in record["say"]
