@@ -167,6 +167,8 @@ def _pair(chart: Chart, stock: Reading) -> Heard | None:
 
 def _bare_piece(chart: Chart, found: list[Item], stick: Item, bare: list[Item]) -> tuple[Reading, Reading, Item | None] | None:
     """Piece, stick and count where the piece is told with no unit: six 12 ft lengths cut at 34; a 3.6 batten into 590 packers."""
+    if not all(isinstance(one.reading.value, Length | Number) for one in (stick, *bare)):
+        return None  # 12/12 is no stick
     if len(bare) == 1:
         size = length_of(chart, bare[0].reading, stick.reading, False).value
         long = length_of(chart, stick.reading, bare[0].reading, True).value

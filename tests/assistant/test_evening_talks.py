@@ -168,7 +168,8 @@ def test_degrees_beside_a_rise_in_twelve_are_no_error(lines: tuple[str, ...]) ->
 @pytest.mark.parametrize(
     "lines",
     [
-        ("85 square metres of ceiling below the loft, vent it at 1/150 how many m2", "take off a door two point one by point nine",
+        ("bay is 61 3/8 and I've a 1 1/2 post each end, clear?", "wats 12/12", "got 9 of those sticks, total pcs?"),
+        ("85 square metres of ceiling below the loft, vent it at 1/150", "take off a door two point one by point nine",
          "and only to 12?", "and if I took 80 of them instead, since there's the other wall to come in spring"),
         ("balanced panels wall is twenty eight foot two inches each panel covers nine and a half", "less an inch",
          "first one at 150, 600 apart"),
