@@ -177,7 +177,7 @@ def _of_the_question(ask: str, last: Asked) -> bool:
     """Whether what is asked is what was asked before, or stands beside its answer, or is nothing by name: how many, what"
     " pitch."""
     answer = last.record.get("answer") or {}
-    beside = " ".join(str(line["name"]) for line in last.record["also"])
+    beside = " ".join(str(line["name"]) for line in last.record.get("also", ()))
     names = f"{last.topic.name} {answer.get('name', '')} {beside} {last.text}".lower()
     known = {stem(word) for word in re.findall(r"[a-z]+", names)} | {stem(word) for word in asking_words(last.topic.name, ask)}
     phrases = compiled()
