@@ -27,7 +27,8 @@ LEAD = (
 _FIXING = r"(?:screws?|nails?|clips?|staples?|fixings?|fasteners?|brads?|of (?:them|those|'?em))"
 _PLACE = r"(?:one|studs?|joists?|rafters?|spots?|places?|points?|crossings?|positions?|marks?|holes?|fixings?|locations?|time)"
 _AT_EACH = expression(  # put two at every spot; two nails every spot, not one
-    rf"{LEAD}(?:(?P<n>two|to(?= (?:an?|each|every|per)\b)|three|four|2|3|4|double)(?: {_FIXING})?(?: (?:go|going|in))?"
+    rf"{LEAD}(?:(?:i['’]?m|we['’]?re|i|we) (?:putting|nailing|using|shooting|put|use) )?"
+    rf"(?:(?P<n>two|to(?= (?:an?|each|every|per)\b)|three|four|2|3|4|double)(?: {_FIXING})?(?: (?:go|going|in))?"
     r"|(?P<up>double|pair)(?:ed)?(?: them| those"
     rf"| the (?:screws|nails))?(?: up)?)(?: (?:at|in|per|to|on|into))?(?: (?:the|an?))? ?"
     rf"(?:(?:each|every|per|all the|a)? {_PLACE}|(?<=(?:at|in) )each)"
@@ -44,6 +45,14 @@ _BOXES_OF = expression(  # no wait, these ones are boxes of 75
     rf"{LEAD}(?:how many )?(?:(?:these|those|this|the) (?:ones?|lot|screws|nails)? ?)?"
     r"(?:(?:are|is|come|comes|came)(?: in)? )?(?:an? )?"
     r"(?:boxe?s?|packs?|packets?|tubs?|pails?|cartons?) of (?P<n>[^,;?]+?)(?: (?:instead|then|now))?\W*",
+    re.IGNORECASE,
+)
+_SO_MANY_TO_A_BOX = expression(  # they come 150 to a box, so how many boxes is that
+    rf"{LEAD}(?:they|these|those|the (?:nails|screws|clips))(?: come|['’]re| are| is)?(?: in)? "
+    rf"(?P<n>\d+|[a-z]+(?: [a-z]+){{0,3}}?)"
+    r" (?:to (?:a|the)|in (?:a|each|every)|a|per) (?:box|pack|packet|tub|pail|carton)"
+    r"[,.;]? (?:and |so |then )*how many (?:boxes|packs|packets|tubs|pails|cartons)"
+    r"(?: (?:is (?:that|it)|do i (?:need|get|buy|want)|will i need|are there))?\W*",
     re.IGNORECASE,
 )
 _NEEDED = expression(  # no wait, 3950 screws I need; I need 4000 of them
@@ -176,7 +185,8 @@ def so_many_rows(text: str, last: Asked) -> str:
 
 def boxes_of(text: str, last: Asked) -> str:
     """Other boxes, after how many it took of some: these ones are boxes of 75."""
-    found = _BOXES_OF.fullmatch(text) if "box" in last.givens else None
+    found = _SO_MANY_TO_A_BOX.fullmatch(text)
+    found = found or (_BOXES_OF.fullmatch(text) if "box" in last.givens else None)
     if found is None or not count_of(found["n"]):
         return ""
     told = (last.record.get("answer") or {}).get("name") == "boxes"  # which would be packed in boxes again

@@ -178,6 +178,12 @@ _BOX_OF = expression(
     r"\b(?:tub|box|bag|pack|packet|bucket|pail|carton|jar|tin|case|bundle|sack|drum)(?:e?s)? of (?P<n>\d+|[a-z]+(?: [a-z]+)?)\b",
     re.IGNORECASE,
 )
+_IN_A_BOX = expression(  # and if there's 250 in a box
+    rf"{_LEAD}(?:(?:what if|if|when|say|with|and) )*"
+    r"(?:(?:there|it|they)(?:['’]?s|['’]?re| is| are| were| was| come)? )?(?:only )?"
+    r"(?P<n>\d+|[a-z]+(?: [a-z]+){0,2}?) (?:in|to|per) (?:an?|each|every|the) (?:box|pack|packet|tub|pail|carton|bag)\W*",
+    re.IGNORECASE,
+)
 _ROLL = expression(r"\broll\b", re.IGNORECASE)
 _DOWN_THERE = expression(r"[ ,]+(?:down|up) (?:there|here)(?=\W*$)", re.IGNORECASE)
 _COMES_TO = expression(  # what's it come to at one to one fifty
@@ -333,6 +339,8 @@ def _off_a_coil(text: str, last: Asked) -> str:
 
 def _so_many_a_box(text: str, last: Asked) -> str:
     """How many a box holds, by what it is called: the big tubs of 350."""
+    if said := number_in(_IN_A_BOX, text):
+        return f"make it {said} to a box" if "box" in last.givens else ""
     found = _BOX_OF.search(text) if len(places_of(text)) == 1 else None
     count = places_of(found["n"]) if found is not None and "box" in last.givens else []
     return f"make it {float(count[0].value.value):.10g} to a box" if count else ""

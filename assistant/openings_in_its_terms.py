@@ -45,6 +45,13 @@ _ONE_SO_WIDE = expression(
     r"(?:,? not [^,;?]+)?\W*",
     re.IGNORECASE,
 )
+_IN_THAT_WALL = expression(
+    r"\W*(?:(?:and|so|oh|ok|but|sorry|wait|plus|forgot|i forgot)\W+)*(?:there(?:['’]?s| is| are|['’]re)|it(?:['’]?s got| has))?"
+    r" ?(?:also )?(?P<n>an?|one|two|three) (?P<what>(?:patio |sliding |entry )?(?:door|window|slider|opening)s?)"
+    r" (?:in|on) (?:that|the|this|the same) (?:wall|side|one|end),? (?P<w>[^,;?]+?)(?: wide)? (?:by|x|×|and) (?P<h>[^,;?]+?)"
+    r"(?: (?:high|tall))?\W*",
+    re.IGNORECASE,
+)
 _OF_EACH = expression(
     r"\W*(?:(?:and|so|ok|no|wait|now|make it|there['’]?s|there are|it['’]?s|i['’]?ve got|we['’]?ve got|call it)\W+)*"
     r"(?P<n>\d{1,2}|two|three|four|five|six|seven|eight|ten|a pair) of (?:each|both|every one)(?: (?:of them|size|kind|one))?\W*",
@@ -70,8 +77,16 @@ def counted_after(text: str, last: Asked) -> str:
 
 def openings_otherwise(text: str, last: Asked) -> str:
     """Other openings than were told: one more alike, so many of one kind, or some of another size."""
-    ways = (_one_so_wide, one_opening_more, _some_of_another_size, _so_many_of_each, so_many_openings)
+    ways = (_in_that_wall, _one_so_wide, one_opening_more, _some_of_another_size, _so_many_of_each, so_many_openings)
     return next((fuller for way in ways if (fuller := way(text, last))), "")
+
+
+def _in_that_wall(text: str, last: Asked) -> str:
+    """An opening more, with where it is before its size: there's also a door in that wall 3 foot wide by 6 foot 8."""
+    found = _IN_THAT_WALL.fullmatch(text)
+    if found is None or not whole(found["w"]) or not whole(found["h"]):
+        return ""
+    return f"and {found['n']} {found['what']} {found['w']} by {found['h']}"
 
 
 def _one_so_wide(text: str, last: Asked) -> str:

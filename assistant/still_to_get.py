@@ -55,9 +55,9 @@ _AFTER = expression(  # I'm after 100 blocks, how many more 16 footers do I have
     rf"{_LEAD}(?:(?:i|we)(?:['’]m|['’]re|['’]ll|['’]ve)?(?: am| are| will| have)?|they)?"
     r" ?(?:after|need|needs|want|wants|got to have|to have|have to have|gotta have|looking for)"
     r" (?P<n>[a-z]+(?: [a-z]+){0,3}?|\d{1,4})"
-    r"(?: (?:of (?:them|those|these|'?em)|(?P<what>[a-z]+)))?"
-    r"(?: (?:all up|in all|altogether|in total|total|all told))?[,;]? (?:and |so |then )*how many(?P<more> more| extra)?"
-    r"(?: of (?:those|these|them|'?em|the))?(?P<which>[^,;?]*?)"
+    r"(?: (?:of (?:them|those|these|'?em)(?: [a-z]+)?|(?P<what>[a-z]+)))?"
+    r"(?: (?:all up|in all|altogether|all together|in total|total|all told))?[,;]? (?:and |so |then )*"
+    r"how many(?P<more> more| extra)?(?: of (?:those|these|them|'?em|the))?(?P<which>[^,;?]*?)"
     r"(?: (?:do|will|would|should|must) (?:i|we)(?: (?:have to|need to|want to|got to|'?ll))?"
     r"(?: (?:get|buy|grab|need|order|pick up|cut|fetch))?)?\W*",
     re.IGNORECASE,

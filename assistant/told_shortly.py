@@ -106,6 +106,9 @@ _IN_THE_STUD = expression(
     r"(?<=[\w½¼¾]) in (?=(?:the |a |my )?(?:studs?|framing|frame|joists?|rafters?|wall|timber|post|beam)\b)", re.IGNORECASE
 )  # which are no inches: 30 in the stud
 _ROOFS = expression(r"^(\W*(?:(?:the|my|our|this) )?)roofs ([\w .-]+? (?:degrees?|deg)\W*)$", re.IGNORECASE)  # dictated, of one
+_FOR_TWELVE = expression(  # if we made it for twelve, as four is heard
+    r"\b(?P<lead>at|to|it|was|be|were|with|made) for (?:twelve|12)\b(?! (?:foot|feet|ft|inch|mm|m\b|of))", re.IGNORECASE
+)
 _SO_LONG = expression(
     r"\W*(?:(?:and|so|ok|then|now)\W+)*(?:how many|from|out of|in|using|with) (?P<n>[1-7]\.\d)(?:['’]?s| lengths)"
     r"(?: (?:do|will|would) (?:i|we|that|it) (?:need|take|be)| is that|then)?\W*",
@@ -202,6 +205,8 @@ def told_shortly(text: str, last: Asked | None, waits: bool) -> str:
     text = in_figures(pounds_as_money(_respelt(spelled_out(_in_one_spelling(text, last))), last), last)
     text = _AFTER_ALL.sub("", _SUCH.sub(r"\1", _BESIDE.sub("the other ", text))) if numbers_in(text) else text
     text = _AT_ALL.sub(r"\1", _HOUSE.sub(r"\1 \2", _OUT_OF_A.sub(r"\1from a ", text) if last.topic.name in _CUT else text))
+    if "pitch" in last.givens:
+        text = _FOR_TWELVE.sub(r"\g<lead> 4/12", text)
     if "penetration" in last.givens:
         text = _IN_THE_STUD.sub(" into ", text)
     return text if waits else in_its_terms(text, last) or _in_fuller_words(text, last)

@@ -13,6 +13,8 @@ SCREWS = (
     "how long a screw through 19 mil decking with 45 mil in the joist",
 )
 BLOCKS = ("how many stair treads can i cut out of a sixteen foot board", "thirty six inches each", "out of a twelve foot board")
+WALL = "wall is 38 feet long and nine feet high with three windows three feet by five feet how much siding area is that"
+NAILS = "I have 14 courses of siding, each 28 feet long, and I'm nailing every 16 inches. How many nails will I need?"
 FOAM = ("screw for 3/4 siding, half ply, 1 1/2 inch foam, 1 1/2 in the stud",)  # as thick as the screw goes in
 SAW = "the saw swings fifty and tilts forty five, miter is forty bevel is thirty, will it cut"
 
@@ -47,6 +49,13 @@ SAW = "the saw swings fifty and tilts forty five, miter is forty bevel is thirty
         (("27 1/2 times 3 plus 2", "no, times 4"), "tape arithmetic", 112),
         ((*FOAM, "two inch foam", "an inch of foam"), "fastener length", 3.75),
         ((*FOAM, "an inch of foam", "1 1/4 in the stud"), "fastener length", 3.5),
+        ((WALL, "there's also a door in that wall three foot wide by six foot eight"), "wall area", 277),  # 342 − 45 − 20
+        ((NAILS, "Actually I'm putting two nails at each spot."), "fasteners", 616),  # 14 × 22 × 2
+        ((NAILS, "miter for 92", "back to the nails. They come 150 to a box, so how many boxes is that?"), "boxes", 3),
+        (("how many boxes of 150 for 616 nails", "and if there's 250 in a box?"), "boxes", 3),
+        (("how many 22 inch blocks from a 12 footer", "I need 40 of those blocks all together, so how many 12 footers"),
+         "by the same rate", 7),
+        (("how long are 3/12 rafters over 11 and a half feet of run", "what if we made it for twelve"), "sloped length", 145.465),
         ((RAFTER, "plus 600 eave"), "sloped length", 6494),  # 6000 / cos 22.5° = 6494.4
         (("rafter 12 foot run 6/12", "plus a foot overhang"), "sloped length", 174.413),  # 13 ft × 1.118
         (("step at the rake 8/12 6 inch exposure", "now the cut angle"), "end cut along the rake", 33.69),  # atan 8/12
