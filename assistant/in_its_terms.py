@@ -70,7 +70,7 @@ from assistant.next_in_its_terms import (
 )
 from assistant.openings_in_its_terms import counted_after, openings_otherwise
 from assistant.rate_in_its_terms import rate_of
-from assistant.rather_than import only_the_new
+from assistant.rather_than import instead_of, only_the_new
 from assistant.ratio_told import ratio_in
 from assistant.said_over import number_in, places_of, stem, times_apart, whole
 from assistant.shape_in_its_terms import SLOPES, area_in_it, by_radius, corner_inside, in_twelve, outside_or_in, radius_over
@@ -351,7 +351,7 @@ def _with_its_wall(text: str, last: Asked) -> str:
     return next((plain.line for plain in wall_under(opened(text.strip(" .!?").replace("’", "'")), last)), "")
 
 
-_OF_ANY = (only_the_new, in_footers, packed_so, laid_out_at, those_from, was_right, more_of_it, retaped, end_to_end)
+_OF_ANY = (only_the_new, instead_of, in_footers, packed_so, laid_out_at, those_from, was_right, more_of_it, retaped, end_to_end)
 _BY_TOPIC = {
     "boxes": (_so_many_a_box, so_many_needed), "by the same rate": (rate_of,),
     "bent flashing": (_off_a_coil,),

@@ -52,7 +52,8 @@ _UNITS: dict[str, tuple[type[Quantity], str]] = {
 
 
 _LENGTH = expression(
-    r"\W*(?:(?:and|so|ok|now|or|please|what'?s|what is|whats|that|it|be|would|make it|give me|say it|how much is|to)\W+)*"
+    r"\W*(?:(?:and|so|ok|now|or|please|what'?s|what is|whats|that|it|be|would|make it|give me|say it|how much is|to"
+    r"|(?:each|one) of (?:those|these|them)|each one|each)\W+)*"
     r"(?:(?:in|into|as) )?(?P<unit>feet and inches|feet|foot|ft|inches|inch|met(?:re|er)s?|centimet(?:re|er)s?|cms?"
     r"|mm|millimet(?:re|er)s?|metric)"
     r"(?:\W+please)?\W*"

@@ -19,11 +19,12 @@ if TYPE_CHECKING:
     from assistant.pending import Asked
 
 _SO_MANY_OPENINGS = expression(  # forgot one, make it three windows; there's seven of em actually
-    r"\W*(?:(?:and|so|ok|well|sorry|no|oh|wait|actually)\W+)*(?:(?:i )?(?:forgot|missed|miscounted)(?: one| some| it)?[,;.]? )?"
+    r"\W*(?:(?:and|so|ok|well|sorry|no|oh|wait|actually)\W+)*(?:(?:i )?"
+    r"(?:forgot|missed|miscounted|counted (?:them |it |'?em )?wrong)(?: one| some| it)?[,;.]? )?"
     r"(?:how many [a-z]+ )?(?:if )?(?:make (?:it|that)|there(?:['’]?s| are| is| were)|it['’]?s|we['’]?ve(?: got)?"
     r"|i['’]?ve(?: got)?|call it)"
-    r" (?P<n>\d{1,2}|[a-z]+)(?: of (?:them|those|'?em|these))?(?: (?P<what>windows?|doors?|openings?))?(?: (?:actually"
-    r"|now|then|in all))*\W*",
+    r" (?P<n>\d{1,2}|[a-z]+)(?: of (?:them|those|'?em|these))?(?: (?P<what>windows?|doors?|openings?))?"
+    r"(?: like (?:that|those|them|it))?(?: (?:actually|now|then|in all))*\W*",
     re.IGNORECASE,
 )
 _SOME_SIZED = expression(  # eight of them are 30 by 48; two of the windows are only 2 by 3

@@ -8,7 +8,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING, Any
 
-from assistant.said_over import Place, places_of
+from assistant.said_over import Place, places_of, whole
 from intents.expressions import expression
 from intents.question import Heard, Question
 from solvers.quantities import Length, Number, Quantity
@@ -38,6 +38,12 @@ class _Told:
     at: int | None
     value: Quantity
     called: str
+
+_INSTEAD = expression(
+    r"\W*(?:(?:and|so|ok|but|now|what|if|say|suppose)\W+)*(?:the |my )?(?P<what>[a-z]+(?: [a-z]+)?) (?:is|was|were|at|goes to)"
+    r" (?P<new>[^,;?]+?) (?:instead of|rather than|and not|not) (?P<old>[^,;?]+?)\W*",
+    re.IGNORECASE,
+)
 
 
 def anew(text: str, asked: Asked) -> Question | None:
@@ -73,6 +79,19 @@ def only_the_new(text: str, last: Asked) -> str:
     if len(new) != 1 or len(old) != 1 or not any(_is(value, old[0].value) for value in known):
         return ""
     return f"{text[new[0].start : new[0].end]} not {text[old[0].start : old[0].end]}"
+
+
+def instead_of(text: str, last: Asked) -> str:
+    """A given by its name, with what it is in the place of what was told: what if the exposure is 5 5/8 instead of 5."""
+    found = _INSTEAD.fullmatch(text)
+    new, old = (whole(found[name]) for name in ("new", "old")) if found is not None else (None, None)
+    if found is None or new is None or old is None:
+        return ""
+    named = [
+        given for name, given in last.givens.items()
+        if last.topic.parameter(name).label.lower() == found["what"].lower() and _is(given.value, old.value)
+    ]  # fmt: skip
+    return f"make the {found['what']} {found['new']}" if len(named) == 1 else ""
 
 
 def rather_than(wanted: Wanted, last: Asked) -> list[Question]:

@@ -49,6 +49,10 @@ SAW = "the saw swings fifty and tilts forty five, miter is forty bevel is thirty
         (("27 1/2 times 3 plus 2", "no, times 4"), "tape arithmetic", 112),
         ((*FOAM, "two inch foam", "an inch of foam"), "fastener length", 3.75),
         ((*FOAM, "an inch of foam", "1 1/4 in the stud"), "fastener length", 3.5),
+        (("step flashing for 22 feet 5 inch exposure", "two sides the same, so how many for both?",
+          "what if the exposure is 5 5/8 instead of 5 inches?"), "step flashing", 94),
+        (("casing around all four sides of 5 windows 3 foot wide and 4 foot 6 high",
+          "I counted wrong, there's 7 windows like that."), "trim round openings", 1260),
         ((WALL, "there's also a door in that wall three foot wide by six foot eight"), "wall area", 277),  # 342 − 45 − 20
         ((NAILS, "Actually I'm putting two nails at each spot."), "fasteners", 616),  # 14 × 22 × 2
         ((NAILS, "miter for 92", "back to the nails. They come 150 to a box, so how many boxes is that?"), "boxes", 3),
