@@ -49,7 +49,7 @@ _GO = (
     r"(?:let['’]?s|can we|could we|please|we|i|take me|jump|go|going|get|getting|want to|need to|if we|if i|"
     r"where was i|where were we)"
 )
-_THAT = r"(?:that|the|this|those|these|them|my|our)"
+_THAT = r"(?:just the one|just the|just that|that|the one(?= [a-z]+,)|the|this|those|these|them|my|our)"
 _LEAD = rf"\W*(?:(?:{_SO}|{_GO})[ ,.:;/–—-]+)*"
 _LINE = expression(
     rf"{_LEAD}(?:back|returning|return) (?:on ?to|on|to|at|with) (?:(?P<that>{_THAT}) )?(?P<line>.+)", re.IGNORECASE

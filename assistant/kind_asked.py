@@ -117,7 +117,8 @@ KINDS = (
         "a length",
         r"\bhow long(?! (?:does|do|did|will|would|ago|before|until|till) )|\b(?:what|which) length\b"
         r"|\bhow many (?:feet|foot|met(?:re|er)s|line(?:al|ar) (?:feet|foot|met(?:re|er)s))\b"
-        r"|^\W*(?:(?:and|so|then|ok|now|what['’]?s|whats|what is)\W+)*(?:the|its) length\b|\btotal length\b",
+        r"|^\W*(?:(?:and|so|then|ok|now|what['’]?s|whats|what is)\W+)*(?:the|its) length\b"
+        r"|\btotal (?:length|feet|footage|met(?:re|er)s|line(?:al|ar) (?:feet|foot|met(?:re|er)s))\b",
         _LENGTHS, first=("slope", "sloped length"),
     ),
     _kind("the gap", rf"{_WHAT} (?:\w+ )?gap\b|\bhow (?:big|wide) (?:a|is the|are the|is each) gaps?\b", _LENGTHS),

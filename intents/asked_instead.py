@@ -85,6 +85,7 @@ _SAW_ANGLES = ("rake return", "peak joint", "rake to level joint", "plumb cut", 
                "corner in several pieces", "polygon", "compound cut", "roof angle")  # fmt: skip
 
 
+_SIDED = frozenset("sides ends rakes eaves gables walls".split())
 _TILES = frozenset("tile tiles paver pavers".split())
 _VENTS = frozenset("vent vents louver louvers louvre louvres".split())
 _BY_WORDS: dict[str, Callable[[Sequence[str]], bool]] = {  # topics that their words alone tell not to be asked
@@ -93,9 +94,6 @@ _BY_WORDS: dict[str, Callable[[Sequence[str]], bool]] = {  # topics that their w
     "cut list": lambda words: "coil" in words,  # an apron of 6 and 4 out of a 3 foot coil
     "staggered joints": _STAGGERED.isdisjoint,
     "end cut along the rake": lambda words: _CUTS.isdisjoint(words) or asks_how_open(words),  # gables too, on the 24 ends
-    "trim sticks": lambda words: (  # how long will it get this summer
-        ("how", "long") in pairwise(words) and not (_GETS.isdisjoint(words) or _HEATS.isdisjoint(words) or "many" in words)
-    ),
     **dict.fromkeys(_ONE_LENGTH, _asks_how_much_longer), **dict.fromkeys(_SAW_ANGLES, asks_how_open),
     "square check": lambda words: of_an_area(words) or _asks_how_much_longer(words),
     "arc": lambda words: not _ROUNDS.isdisjoint(pairwise(words)) and _GOES.isdisjoint(words),  # round it to a sixteenth
@@ -385,8 +383,16 @@ def _no_sheets(chart: Chart, question: Question) -> bool:
     return tiles or not _VENTS.isdisjoint(chart.words)
 
 
+def _no_total(chart: Chart, question: Question) -> bool:
+    """Whether it is asked how long a trim gets in the sun, or what was taken for its length is how many sides there are."""
+    words, total = chart.words, question.givens.get("total")
+    end = places_of(chart, total)[1] if total is not None and total.end > total.start else len(words)
+    grows = ("how", "long") in pairwise(words) and not (_GETS.isdisjoint(words) or _HEATS.isdisjoint(words) or "many" in words)
+    return grows or (total is not None and total.text.strip().isalnum() and not _SIDED.isdisjoint(words[end : end + 1]))
+
+
 _BY_QUESTION: dict[str, Callable[[Chart, Question], bool]] = {
     "right triangle": _asks_a_leg, "wall area": _asks_side, "gable area": _asks_side, "equal spacing": _counts_the_gaps,
     "balanced panels": _so_many_panels, "divide evenly": _no_even_parts,
-    "sheets": _no_sheets,
+    "sheets": _no_sheets, "trim sticks": _no_total,
 }  # fmt: skip

@@ -53,6 +53,9 @@ SAW = "the saw swings fifty and tilts forty five, miter is forty bevel is thirty
           "what if the exposure is 5 5/8 instead of 5 inches?"), "step flashing", 94),
         (("casing around all four sides of 5 windows 3 foot wide and 4 foot 6 high",
           "I counted wrong, there's 7 windows like that."), "trim round openings", 1260),
+        (("31'4 wall strapped at 16 oc, how many straps?", "8'10 high. total feet of strapping?"), "strapping", 2650),
+        (("Gable 28' wide at 7/12, area?", "roof area 28 by 44 at 7/12",
+          "and back to just the one gable, at 9/12 what's its area"), "gable area", 147),  # 14 × 14 × 9/12
         ((WALL, "there's also a door in that wall three foot wide by six foot eight"), "wall area", 277),  # 342 − 45 − 20
         ((NAILS, "Actually I'm putting two nails at each spot."), "fasteners", 616),  # 14 × 22 × 2
         ((NAILS, "miter for 92", "back to the nails. They come 150 to a box, so how many boxes is that?"), "boxes", 3),
@@ -87,6 +90,7 @@ def test_a_bevel_stands_with_the_number_after_its_name(line: str) -> None:
 @pytest.mark.parametrize(
     "lines",
     [
+        ("fascia for the same two sides in five metre lengths how many",),  # no two metres
         ("drip edge for a 30 by 24 gable roof at 6/12 with 12 inch overhangs",),  # a length, and no area
         ("ridge cap for a 40 by 28 roof at 8/12",),
         ("how much fascia on a 30 by 24 gable roof at 6/12",),
